@@ -1,0 +1,132 @@
+"""The second opinion: a dumb dose-by-dose simulation that shares no code with the planners.
+
+It works from the bag and the bottle again, adds one dose after another, lets the animals use their
+share in between, and looks at what the water did. Nothing here is taken from the mass balance or
+the correction but the doses themselves.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from evenwater.engine.formula import molar_mass
+from evenwater.engine.quantities import density_kg_per_l
+from evenwater.engine.question import CorrectionQuestion
+from evenwater.engine.stock import Labelled
+
+_IONS = {"calcium": "Ca", "magnesium": "Mg", "potassium": "K", "strontium": "Sr", "iodide": "I"}
+_COUNTED_AS = {"nitrate": "NO3", "phosphate": "PO4"}
+
+
+@dataclass(frozen=True)
+class Doses:
+    """What is to be done: so many doses of one size, evenly spaced, then upkeep doses."""
+
+    dose_ml: float
+    count: int
+    upkeep_ml: float
+    upkeep_count: int
+    interval_days: float
+    per_day: int
+
+
+@dataclass(frozen=True)
+class Seen:
+    """What the simulation saw; values in the canonical unit, rises in it per 24 hours."""
+
+    highest_rise_in_24_hours: float
+    highest_value: float
+    largest_jump: float
+    end_value: float
+    total_ml: float
+    most_ml_in_24_hours: float
+
+
+def amount_per_ml(question: CorrectionQuestion) -> float:
+    """Return what a millilitre carries, reckoned from the bag or the label once more.
+
+    Parameters
+    ----------
+    question : CorrectionQuestion
+        The question, with its additive.
+
+    Returns
+    -------
+    float
+        Amount per millilitre [canonical unit times litre per mL].
+    """
+    additive, name = question.additive, question.parameter.name
+    if isinstance(additive, Labelled):
+        return additive.raises / (additive.dose_ml / additive.water_l)
+    chemical = additive.chemical
+    moles = additive.grams * additive.purity / molar_mass(chemical.formula)
+    per_mole = dict(chemical.carries)
+    if name == "alkalinity":
+        amount = moles * per_mole.get("alkalinity", 0.0) * 1000.0
+    elif name == "salinity":
+        amount = moles * molar_mass(chemical.dry) / density_kg_per_l(question.system.water)
+    else:
+        ion = _IONS.get(name) or _COUNTED_AS[name]
+        amount = moles * per_mole.get(ion, 0.0) * molar_mass(ion) * 1000.0
+    return amount / additive.made_up_l / 1000.0
+
+
+def simulate(question: CorrectionQuestion, doses: Doses) -> Seen:
+    """Give the doses one by one and report what the water did.
+
+    Parameters
+    ----------
+    question : CorrectionQuestion
+        The question, of which volume, reading, use and additive are taken.
+    doses : Doses
+        What the plan tells the keeper to set.
+
+    Returns
+    -------
+    Seen
+        Highest value, highest rise over any 24 hours, largest jump, value at the end of the
+        correction, millilitres in all and within any 24 hours.
+    """
+    per_ml = amount_per_ml(question)
+    litres = question.system.volume_l
+    value = question.measured
+    # The value right after each dose; a day of upkeep follows, since its doses add to the day.
+    path = [value]
+    given = [0.0]
+    highest, largest, end = value, 0.0, value
+    for number in range(1, doses.count + doses.upkeep_count + 1):
+        dose = doses.dose_ml if number <= doses.count else doses.upkeep_ml
+        value -= question.use * doses.interval_days
+        before = value
+        value += dose * per_ml / litres
+        largest = max(largest, value - before)
+        highest = max(highest, value)
+        path.append(value)
+        given.append(dose)
+        if number == doses.count:
+            end = value
+    return Seen(
+        highest_rise_in_24_hours=_steepest(path, doses.per_day),
+        highest_value=highest,
+        largest_jump=largest,
+        end_value=end,
+        total_ml=doses.dose_ml * doses.count,
+        most_ml_in_24_hours=_most(given[1:], doses.per_day),
+    )
+
+
+def _steepest(path: list[float], per_day: int) -> float:
+    """Return the largest rise between any two instants a day apart, or within a shorter plan."""
+    if len(path) <= per_day:
+        return max(path) - path[0]
+    return max(later - earlier for earlier, later in zip(path, path[per_day:], strict=False))
+
+
+def _most(given: list[float], per_day: int) -> float:
+    """Return the most millilitres within any window of a day."""
+    window = sum(given[:per_day])
+    most = window
+    for gone, come in zip(given, given[per_day:], strict=False):
+        window += come - gone
+        most = max(most, window)
+    return most

@@ -1,0 +1,252 @@
+"""The correction: raise one value slowly, at the pace the tightest limit allows, then keep it.
+
+    pace r = smallest of all caps;  q = (r + u) V / s;  T = (C1 - C0) / r;  total = q T;  upkeep u V / s
+
+One frozen question in, an ``Answer`` or a ``Refused`` out; refusals are values with reasons.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+import numpy as np
+
+from evenwater.engine import caps as limits_of
+from evenwater.engine import check, judge, schedule, uncertainty
+from evenwater.engine.balance import pulse
+from evenwater.engine.limits import Nearness, pace
+from evenwater.engine.quantities import round_down
+from evenwater.engine.question import (
+    LABEL_UNCERTAINTY,
+    PUMP_UNCERTAINTY,
+    STRENGTH_UNCERTAINTY,
+    USE_UNCERTAINTY,
+    CorrectionQuestion,
+)
+from evenwater.engine.reasons import Reason
+from evenwater.engine.remarks import remarks
+from evenwater.engine.schedule import Schedule
+from evenwater.engine.stock import Dissolved, strength
+
+LONGEST_DAYS = 365.0
+CARD_DAYS = 30.0
+# An additive whose side effect slows the plan below this share of the wanted pace is the wrong one.
+SIDE_EFFECT_SHARE = 0.1
+# The planner and the simulation reckon the same sums in another order; more than this is a fault.
+AGREEMENT = 1e-9
+
+
+@dataclass(frozen=True)
+class Refused:
+    """No plan: the reasons say what stands in the way and what to do instead."""
+
+    reasons: tuple[Reason, ...]
+
+
+@dataclass(frozen=True)
+class Answer:
+    """A plan. Values in the canonical unit, rises in it per day; nothing is rounded but ``doses``."""
+
+    question: CorrectionQuestion
+    per_ml: float
+    strength: float
+    pace: float
+    set_by: str
+    dose_ml_per_day: float
+    single_dose_ml: float
+    run_time_s: float
+    lasts_days: float
+    total_ml: float
+    upkeep_ml_per_day: float
+    doses: Schedule
+    limits: tuple[Nearness, ...]
+    remarks: tuple[Reason, ...]
+    seen: check.Seen
+    band: tuple[float, float]
+    by_source: dict[str, float]
+    whole_jug: float | None
+    never_more_ml: float
+    stop_above: float
+    retest_at: datetime
+    ends_at: datetime
+    runs_out_at: datetime | None
+    valid_until: datetime
+
+
+def solve(question: CorrectionQuestion) -> Answer | Refused:
+    """Plan a correction.
+
+    Parameters
+    ----------
+    question : CorrectionQuestion
+        Everything: now, reading, target, use, additive, pump and limits.
+
+    Returns
+    -------
+    Answer or Refused
+        The plan with what binds and how near each limit is, or why there is none.
+    """
+    objections = judge.objections(question)
+    if objections:
+        return Refused(objections)
+    q = question
+    amount = strength(q.additive, q.parameter.name, q.parameter.kind, q.system.water)
+    per_ml = pulse(1.0, amount, q.system.volume_l)
+    bound = pace(limits_of.caps(q, per_ml))
+    side_effect = bound.code.startswith("also_raises") and bound.fastest < SIDE_EFFECT_SHARE * limits_of.allowed_rise(q)
+    if bound.fastest <= 0.0 or side_effect:
+        return Refused((Reason(f"{bound.reason.code}_forbids", bound.reason.params, bound.reason.path),))
+    climb = q.target - q.measured
+    rise = bound.fastest
+    lasts = climb / rise
+    if lasts > LONGEST_DAYS:
+        return Refused((Reason("too_slow", {"days": lasts, "most": LONGEST_DAYS}, "change.fastest_rise"),))
+    in_day = (rise + q.use) / per_ml
+    single = in_day / q.pump.doses_per_day
+    step = q.pump.step_ml or schedule.default_step(single)
+    terms = schedule.Terms(climb, q.use, per_ml, q.pump.doses_per_day, q.pump.flow_ml_per_min, step)
+    doses = schedule.make(single, terms)
+    refusal = _undeliverable(q, single, in_day, step, doses)
+    if refusal is not None or doses is None:
+        return Refused((refusal or Reason("step_too_coarse", {"single_ml": single, "step_ml": step}, "pump.step"),))
+    seen = check.simulate(q, _told(doses))
+    objection = disagreement(q, doses, per_ml, seen)
+    if objection is not None:
+        return Refused((objection,))
+    return _answer(q, amount, per_ml, bound.code, rise, doses, seen)
+
+
+def _undeliverable(
+    q: CorrectionQuestion, single: float, in_day: float, step: float, doses: Schedule | None
+) -> Reason | None:
+    if doses is None:
+        return Reason("step_too_coarse", {"single_ml": single, "step_ml": step}, "pump.step")
+    smallest = q.pump.smallest_ml
+    if smallest is not None and doses.dose_ml < smallest:
+        fewer = math.floor(in_day / smallest)
+        params = {"single_ml": doses.dose_ml, "smallest_ml": smallest, "most_doses": fewer}
+        return Reason("dose_below_smallest", params, "pump.doses_per_day")
+    return None
+
+
+def _told(doses: Schedule) -> check.Doses:
+    return check.Doses(
+        doses.dose_ml, doses.count, doses.upkeep_ml, doses.per_day, doses.interval_days, doses.per_day
+    )
+
+
+def disagreement(q: CorrectionQuestion, doses: Schedule, per_ml: float, seen: check.Seen) -> Reason | None:
+    """Hold the simulation against the plan and the limits; a plan that fails is never given out.
+
+    Parameters
+    ----------
+    q : CorrectionQuestion
+        The question.
+    doses : Schedule
+        The plan's doses.
+    per_ml : float
+        Rise by one millilitre, as the planner has it [canonical unit per mL].
+    seen : check.Seen
+        What the simulation saw.
+
+    Returns
+    -------
+    Reason or None
+        Why the plan must be refused, or None when both agree and no limit is passed.
+    """
+    ends = q.target - doses.shortfall
+    slack = 1.0 + AGREEMENT
+    upkeep_rise = doses.upkeep_ml * per_ml * doses.per_day - q.use
+    faults = {
+        "end": abs(seen.end_value - ends) <= AGREEMENT * abs(q.target),
+        "total": abs(seen.total_ml - doses.total_ml) <= AGREEMENT * doses.total_ml + 1e-9,
+        "rise": seen.highest_rise_in_24_hours <= max(limits_of.allowed_rise(q), upkeep_rise) * slack,
+        "overshoot": seen.highest_value <= q.target * slack,
+        "jump": seen.largest_jump <= limits_of.dose_rise(q) * slack,
+        "running": doses.per_day * doses.run_time_s <= q.pump.largest_share * 86400.0 * slack,
+    }
+    failed = tuple(name for name, holds in faults.items() if not holds)
+    if not failed:
+        return None
+    return Reason("check_disagrees", {"what": failed, "end_value": seen.end_value, "planned": ends})
+
+
+def spread(q: CorrectionQuestion) -> uncertainty.Spread:
+    """Return the standard deviations of the five sources; half widths count as two of them.
+
+    Parameters
+    ----------
+    q : CorrectionQuestion
+        The question.
+
+    Returns
+    -------
+    uncertainty.Spread
+        Reading in the canonical unit, the others over their own value [1].
+    """
+    known = STRENGTH_UNCERTAINTY if isinstance(q.additive, Dissolved) else LABEL_UNCERTAINTY
+    kit = q.parameter.canonical(q.parameter.kit_accuracy)
+    return uncertainty.Spread(
+        volume=q.system.volume_uncertainty / 2.0,
+        reading=kit / 2.0,
+        strength=known / 2.0,
+        pump=PUMP_UNCERTAINTY / 2.0,
+        use=USE_UNCERTAINTY / 2.0,
+    )
+
+
+def _answer(  # noqa: PLR0913  (the one place where a plan is put together)
+    q: CorrectionQuestion, amount: float, per_ml: float, set_by: str, rise: float, doses: Schedule, seen: check.Seen
+) -> Answer:
+    lasts = (q.target - q.measured) / rise
+    in_day, upkeep = (rise + q.use) / per_ml, q.use / per_ml
+    total = in_day * lasts
+    dosed, used = (rise + q.use) * lasts, q.use * lasts
+    widths = spread(q)
+    low, high = uncertainty.band(q.measured, np.array([dosed]), np.array([used]), widths)
+    jug = q.additive.made_up_l * 1000.0 if isinstance(q.additive, Dissolved) else None
+    near = tuple(limits_of.near(q, per_ml, rise))
+    hard = max(q.parameter.canonical(q.parameter.rise_hard), rise)
+    runs_out = None if jug is None else _runs_out(q.now, jug, doses)
+    ends = q.now + timedelta(days=doses.lasts_days)
+    stale = timedelta(days=q.parameter.stale_days)
+    whole = None if jug is None else q.measured + jug * per_ml
+    return Answer(
+        question=q,
+        per_ml=per_ml,
+        strength=amount,
+        pace=rise,
+        set_by=set_by,
+        dose_ml_per_day=in_day,
+        single_dose_ml=in_day / q.pump.doses_per_day,
+        run_time_s=in_day / q.pump.doses_per_day / q.pump.flow_ml_per_min * 60.0,
+        lasts_days=lasts,
+        total_ml=total,
+        upkeep_ml_per_day=upkeep,
+        doses=doses,
+        limits=near,
+        remarks=remarks(q, doses, in_day / q.pump.doses_per_day, near, whole),
+        seen=seen,
+        band=(float(low[0]), float(high[0])),
+        by_source=uncertainty.shares(dosed, used, widths),
+        whole_jug=whole,
+        never_more_ml=round_down((hard + q.use) / per_ml, doses.step_ml),
+        stop_above=q.target + q.parameter.canonical(q.parameter.kit_accuracy),
+        retest_at=q.now + min(timedelta(days=doses.lasts_days) / 2, stale),
+        ends_at=ends,
+        runs_out_at=runs_out,
+        valid_until=min(t for t in (ends + stale, runs_out, q.now + timedelta(days=CARD_DAYS)) if t is not None),
+    )
+
+
+def _runs_out(now: datetime, jug_ml: float, doses: Schedule) -> datetime | None:
+    """Return when a full jug is empty, doses and upkeep together; None when it lasts for years."""
+    if jug_ml < doses.total_ml:
+        return now + timedelta(days=math.floor(jug_ml / doses.dose_ml) * doses.interval_days)
+    if doses.upkeep_ml <= 0.0:
+        return None
+    further = math.floor((jug_ml - doses.total_ml) / doses.upkeep_ml) * doses.interval_days
+    days = doses.lasts_days + further
+    return now + timedelta(days=days) if days < 10.0 * LONGEST_DAYS else None

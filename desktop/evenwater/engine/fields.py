@@ -1,0 +1,83 @@
+"""The fields of a correction: which unit list each has and what each admits.
+
+The same table serves the window's form and the question file, so that both read alike.
+"""
+
+from __future__ import annotations
+
+from evenwater.engine.catalogue import Parameter
+from evenwater.engine.reader import Field
+from evenwater.engine.units import KINDS
+
+# A field admits more than is plausible: what is typed is kept, and judged with a reason. The
+# factor keeps "6.800" in dKH a decimal while "1,250" in mg/L is asked about.
+_ADMITTED = 10.0
+
+NET_VOLUME = Field("system.net_volume", "volume", "L", 0.0, 5_000_000.0, above_low=True)
+VOLUME_UNCERTAINTY = Field("system.volume_uncertainty", "share", "%", 0.0, 50.0)
+SALINITY = Field("system.salinity", "salinity", "ppt", 5.0, 45.0, bare=True)
+TEMPERATURE = Field("system.temperature", "temperature", "degC", 5.0, 40.0)
+PH = Field("system.ph", "number", "", 6.0, 10.0, bare=True)
+DISSOLVED = Field("additive.dissolved", "mass", "g", 0.0, 1_000_000.0, above_low=True)
+MADE_UP_TO = Field("additive.made_up_to", "volume", "L", 0.0, 10_000.0, above_low=True)
+PURITY = Field("additive.purity", "share", "%", 0.0, 100.0, above_low=True)
+LABEL_DOSE = Field("additive.label.dose", "volume", "mL", 0.0, 1_000_000.0, above_low=True)
+LABEL_WATER = Field("additive.label.water", "volume", "L", 0.0, 5_000_000.0, above_low=True)
+FLOW = Field("pump.flow", "flow", "mL/min", 0.0, 100_000.0, above_low=True)
+SMALLEST_DOSE = Field("pump.smallest_dose", "dose", "mL", 0.0, 10_000.0)
+STEP = Field("pump.step", "dose", "mL", 0.0, 10_000.0, above_low=True)
+LARGEST_SHARE = Field("pump.largest_share", "share", "%", 0.0, 100.0, above_low=True)
+DOSES_PER_DAY = Field("pump.doses_per_day", "number", "", 1.0, 1440.0, bare=True, whole=True)
+
+
+def rise_unit(parameter: Parameter) -> str:
+    """Return the unit in which rises of a parameter are shown at first."""
+    return f"{parameter.display_unit} per day"
+
+
+def concentration(path: str, parameter: Parameter) -> Field:
+    """Return the field for a reading or a target of a parameter.
+
+    Parameters
+    ----------
+    path : str
+        Path of the field.
+    parameter : Parameter
+        The parameter, whose display unit the bounds are in.
+
+    Returns
+    -------
+    Field
+        From zero to ten times the highest plausible value; a salinity has bounds of its own.
+    """
+    high = SALINITY.high if parameter.kind == "salinity" else _ADMITTED * parameter.plausible[1]
+    return Field(path, parameter.kind, parameter.display_unit, 0.0, high, bare=parameter.kind == "salinity")
+
+
+def rise(path: str, parameter: Parameter) -> Field:
+    """Return the field for a rise or a use per day of a parameter.
+
+    Parameters
+    ----------
+    path : str
+        Path of the field.
+    parameter : Parameter
+        The parameter, whose display unit the bounds are in.
+
+    Returns
+    -------
+    Field
+        From zero to the highest plausible value, per day.
+    """
+    return Field(path, f"{parameter.kind} per day", rise_unit(parameter), 0.0, parameter.plausible[1])
+
+
+def label_raises(parameter: Parameter) -> Field:
+    """Return the field for "raises y L of water by ..." on a bottle's label."""
+    high = SALINITY.high if parameter.kind == "salinity" else _ADMITTED * parameter.plausible[1]
+    return Field("additive.label.raises", parameter.kind, parameter.display_unit, 0.0, high, above_low=True)
+
+
+def kind_of(unit: str) -> str | None:
+    """Return the first kind whose list holds a unit id; None when there is none."""
+    return next((name for name, kind in KINDS.items() if any(u.id == unit for u in kind.units)), None)

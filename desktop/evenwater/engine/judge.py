@@ -1,0 +1,138 @@
+"""Judges the question before any planning: what makes it unanswerable, said all at once."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator
+from datetime import timedelta
+
+from evenwater.engine.limits import Guardrail, Standing
+from evenwater.engine.quantities import to_canonical
+from evenwater.engine.question import CorrectionQuestion
+from evenwater.engine.reasons import Reason
+from evenwater.engine.stock import ROOM_C, Dissolved, saturation, strength
+from evenwater.engine.units import KINDS
+
+# A clock may run a little behind the laptop it is compared with; common practice, no source.
+CLOCK_SLACK = timedelta(minutes=5)
+
+
+def objections(question: CorrectionQuestion) -> tuple[Reason, ...]:
+    """Return why a question must be refused, or nothing when it may be planned.
+
+    Parameters
+    ----------
+    question : CorrectionQuestion
+        The whole question.
+
+    Returns
+    -------
+    tuple of Reason
+        Every objection, in the order of the sheet.
+    """
+    unreadable = tuple(_not_finite(question))
+    if unreadable:
+        return unreadable
+    reading = tuple(_reading(question))
+    # A reading in the wrong unit says nothing about the target.
+    target = () if any(r.code == "implausible" for r in reading) else tuple(_target(question))
+    return (*reading, *target, *_pace(question), *_additive(question))
+
+
+def _not_finite(q: CorrectionQuestion) -> Iterator[Reason]:
+    figures = {
+        "system.net_volume": q.system.volume_l,
+        "change.measured": q.measured,
+        "change.target": q.target,
+        "change.daily_use": q.use,
+        "change.fastest_rise": 0.0 if q.fastest is None else q.fastest,
+        "pump.flow": q.pump.flow_ml_per_min,
+        "pump.largest_share": q.pump.largest_share,
+    }
+    for path, value in figures.items():
+        if not math.isfinite(value):
+            yield Reason("not_a_number", {"text": str(value)}, path)
+
+
+def _reading(q: CorrectionQuestion) -> Iterator[Reason]:
+    p = q.parameter
+    low, high = (p.canonical(v) for v in p.plausible)
+    if not low <= q.measured <= high:
+        number, unit = q.measured_as
+        params = {
+            "parameter": p.name, "number": number, "unit": unit, "low": low, "high": high,
+            "instead": tuple(meant_instead(q)), "shown_unit": q.unit,
+        }  # fmt: skip
+        yield Reason("implausible", params, "change.measured")
+    if q.measured_at is None:
+        return
+    age = q.now - q.measured_at
+    if age < -CLOCK_SLACK:
+        yield Reason("reading_in_the_future", {"measured_at": q.measured_at, "now": q.now}, "change.measured_at")
+    elif age > timedelta(days=p.stale_days):
+        params = {"parameter": p.name, "age_days": age / timedelta(days=1), "stale_days": p.stale_days}
+        yield Reason("reading_stale", params, "change.measured_at")
+
+
+def meant_instead(question: CorrectionQuestion) -> Iterator[tuple[float, str, float]]:
+    """Yield the units in which the same number would be an ordinary reading.
+
+    Parameters
+    ----------
+    question : CorrectionQuestion
+        A question whose reading is implausible.
+
+    Yields
+    ------
+    tuple of (float, str, float)
+        The number as typed [unit], the id of the unit it was perhaps meant in, and the canonical
+        value it would then have.
+    """
+    p = question.parameter
+    number, unit = question.measured_as
+    low, high = (p.canonical(v) for v in p.plausible)
+    for other in KINDS[p.kind].units:
+        if other.id != unit:
+            value = to_canonical(number, p.kind, other.id, question.system.water)
+            if low <= value <= high:
+                yield number, other.id, value
+
+
+def _target(q: CorrectionQuestion) -> Iterator[Reason]:
+    p = q.parameter
+    low, high = (p.canonical(v) for v in p.target_hard)
+    params = {"parameter": p.name, "target": q.target, "measured": q.measured, "use": q.use, "low": low, "high": high}
+    if not low <= q.target <= high:
+        yield Reason("target_outside", params, "change.target")
+    elif q.target < q.measured:
+        yield Reason("target_below_measured", params, "change.target")
+    elif q.target == q.measured:
+        yield Reason("target_reached", params, "change.target")
+
+
+def _pace(q: CorrectionQuestion) -> Iterator[Reason]:
+    p = q.parameter
+    if q.fastest is None:
+        return
+    rail = Guardrail(p.canonical(p.rise_recommended), p.canonical(p.rise_hard))
+    params = {"parameter": p.name, "fastest": q.fastest, "recommended": rail.recommended, "hard": rail.hard}
+    # The keeper's figure may have come through another unit: binary noise is no excess.
+    standing = rail.standing(q.fastest * (1.0 - 1e-12))
+    if q.fastest <= 0.0:
+        yield Reason("rise_not_positive", params, "change.fastest_rise")
+    elif standing is Standing.BEYOND_HARD:
+        yield Reason("rise_beyond_hard", params, "change.fastest_rise")
+    elif standing is Standing.BEYOND_RECOMMENDED and not q.reason.strip():
+        yield Reason("rise_needs_reason", params, "change.fastest_rise")
+
+
+def _additive(q: CorrectionQuestion) -> Iterator[Reason]:
+    if strength(q.additive, q.parameter.name, q.parameter.kind, q.system.water) <= 0.0:
+        name = q.additive.chemical.name if isinstance(q.additive, Dissolved) else ""
+        yield Reason("does_not_raise", {"chemical": name, "parameter": q.parameter.name}, "additive.chemical")
+    if isinstance(q.additive, Dissolved):
+        near = saturation(q.additive, ROOM_C)
+        if near is not None and near > 1.0:
+            made = q.additive.grams * q.additive.purity / q.additive.made_up_l
+            params = {"chemical": q.additive.chemical.name, "made": made, "most": made / near, "temperature_c": ROOM_C}
+            yield Reason("does_not_dissolve", params, "additive.dissolved")

@@ -1,0 +1,93 @@
+"""What the water will do: the series of the ramp, from the doses that are really given."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+import numpy as np
+import numpy.typing as npt
+
+from evenwater.engine import uncertainty
+from evenwater.engine.balance import segment, trajectory
+from evenwater.engine.caps import allowed_rise
+from evenwater.engine.correction import Answer, spread
+
+Floats = npt.NDArray[np.float64]
+
+POINTS = 200
+BAND_POINTS = 48
+# How much of the upkeep is drawn after the ramp: half as long again, at least half a day, at most a
+# week, so that the bend stays easy to see.
+_TAIL_SHARE, _TAIL_LEAST, _TAIL_MOST = 0.55, 0.5, 7.0
+
+
+@dataclass(frozen=True)
+class Projection:
+    """Series against time since the start.
+
+    ``days`` [day] and the values [canonical unit] have shape (n,); ``doses_at`` [day] and
+    ``doses_ml`` [mL] have shape (m,). ``fastest_days`` and ``fastest`` are the two ends of the
+    steepest allowed line.
+    """
+
+    days: Floats
+    plan: Floats
+    low: Floats
+    high: Floats
+    uptake_stops: Floats
+    nothing: Floats
+    doses_at: Floats
+    doses_ml: Floats
+    fastest_days: Floats
+    fastest: Floats
+    ramp_days: float
+
+
+def project(answer: Answer, points: int = POINTS) -> Projection:
+    """Project a plan through its ramp and the first stretch of upkeep.
+
+    Parameters
+    ----------
+    answer : Answer
+        The plan.
+    points : int
+        Number of instants.
+
+    Returns
+    -------
+    Projection
+        Steady lines through the doses; the value right after each dose lies on the plan's line.
+    """
+    q, doses = answer.question, answer.doses
+    ramp = doses.lasts_days
+    tail = min(max(_TAIL_SHARE * ramp, _TAIL_LEAST), _TAIL_MOST)
+    days = np.union1d(np.linspace(0.0, ramp + tail, points), np.array([ramp]))
+    per_day = doses.per_day * answer.per_ml
+    rising, keeping = doses.dose_ml * per_day, doses.upkeep_ml * per_day
+    plan = trajectory(q.measured, (segment(ramp, rising, q.use), segment(tail, keeping, q.use)), days)
+
+    def dosed_until(at: Floats) -> Floats:
+        return np.where(at <= ramp, rising * at, rising * ramp + keeping * (at - ramp))
+
+    # The band bends at the knee only: fewer instants, joined by straight lines, look the same.
+    knots = np.union1d(np.linspace(0.0, ramp + tail, BAND_POINTS), np.array([ramp]))
+    edges = uncertainty.band(q.measured, dosed_until(knots), q.use * knots, spread(q))
+    low, high = (np.interp(days, knots, edge) for edge in edges)
+    dosed, used = dosed_until(days), q.use * days
+    count = doses.count + int(tail * doses.per_day) if doses.upkeep_ml > 0.0 else doses.count
+    at = np.arange(1, count + 1, dtype=np.float64) * doses.interval_days
+    given = np.where(np.arange(count) < doses.count, doses.dose_ml, doses.upkeep_ml)
+    climb_days = (q.target - q.measured) / allowed_rise(q)
+    return Projection(
+        days=days,
+        plan=plan,
+        low=np.maximum(low, 0.0),
+        high=high,
+        uptake_stops=q.measured + dosed,
+        nothing=np.maximum(q.measured - used, 0.0),
+        doses_at=at,
+        doses_ml=given,
+        fastest_days=np.array([0.0, climb_days]),
+        fastest=np.array([q.measured, q.target]),
+        ramp_days=ramp,
+    )

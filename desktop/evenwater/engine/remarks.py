@@ -1,0 +1,87 @@
+"""What a keeper should know about a plan that is allowed all the same."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from evenwater.engine.limits import Nearness
+from evenwater.engine.question import CorrectionQuestion
+from evenwater.engine.reasons import Reason
+from evenwater.engine.schedule import Schedule
+from evenwater.engine.stock import NEARLY_SATURATED, Dissolved
+
+# A dose rounded by more than this needs a finer step or fewer doses; common practice, no source.
+ROUNDING_SHARE = 0.05
+
+
+def remarks(
+    q: CorrectionQuestion, doses: Schedule, single_ml: float, near: Sequence[Nearness], whole_jug: float | None
+) -> tuple[Reason, ...]:
+    """Return the remarks on a plan.
+
+    Parameters
+    ----------
+    q : CorrectionQuestion
+        The question.
+    doses : Schedule
+        The doses after rounding.
+    single_ml : float
+        The single dose before rounding [mL].
+    near : sequence of Nearness
+        How near the plan comes to each limit.
+    whole_jug : float or None
+        Value if the whole jug ran in [canonical unit].
+
+    Returns
+    -------
+    tuple of Reason
+        In the order in which they matter.
+    """
+    return (*_water(q), *_limits(q, near), *_doses(doses, single_ml, q), *_jug(q, whole_jug))
+
+
+def _water(q: CorrectionQuestion) -> Iterator[Reason]:
+    p = q.parameter
+    if q.reason.strip() and q.fastest is not None and q.fastest > p.canonical(p.rise_recommended):
+        params = {"reason": q.reason.strip(), "fastest": q.fastest, "recommended": p.canonical(p.rise_recommended)}
+        yield Reason("beyond_recommended", params)
+    if q.measured_at is None:
+        yield Reason("age_unknown", {"parameter": p.name, "stale_days": p.stale_days})
+    if q.system.volume_known == "unknown":
+        yield Reason("low_end_volume", {"volume_l": q.system.volume_l})
+    if q.system.water_assumed and q.unit.startswith("mg/kg"):
+        yield Reason("water_assumed", {"salinity": q.system.water.salinity, "degc": q.system.water.temperature_c})
+
+
+def _limits(q: CorrectionQuestion, near: Sequence[Nearness]) -> Iterator[Reason]:
+    for item in near:
+        if item.code == "target" and item.over:
+            yield Reason("target_above_range", {"target": item.value, "top": item.bound, "unit": item.unit})
+        elif item.code == "jug" and item.over:
+            yield Reason("jug_too_small", {"total_ml": item.value, "jug_ml": item.bound})
+        elif item.code == "solubility" and item.share > NEARLY_SATURATED:
+            yield Reason("nearly_saturated", {"made": item.value, "most": item.bound})
+        elif item.code.startswith("also_raises"):
+            other = item.code.removeprefix("also_raises_")
+            yield Reason("raises_too", {"other": other, "per_day": item.value, "unit": item.unit})
+    if isinstance(q.additive, Dissolved) and q.additive.chemical.restricted:
+        yield Reason("restricted", {"chemical": q.additive.chemical.name})
+
+
+def _doses(doses: Schedule, single_ml: float, q: CorrectionQuestion) -> Iterator[Reason]:
+    lost = 1.0 - doses.dose_ml / single_ml
+    if lost > ROUNDING_SHARE and doses.count > 1:
+        yield Reason("rounding_large", {"lost": lost, "single_ml": single_ml, "step_ml": doses.step_ml})
+    if q.use > 0.0:
+        smallest = q.pump.smallest_ml or 0.0
+        if doses.upkeep_ml <= 0.0 or doses.upkeep_ml < smallest:
+            params = {"upkeep_ml": doses.upkeep_ml, "smallest_ml": smallest, "per_day": doses.per_day}
+            yield Reason("upkeep_too_small", params)
+    else:
+        yield Reason("no_use", {"parameter": q.parameter.name})
+
+
+def _jug(q: CorrectionQuestion, whole_jug: float | None) -> Iterator[Reason]:
+    p = q.parameter
+    if whole_jug is not None and whole_jug > p.canonical(p.target_hard[1]):
+        yield Reason("whole_jug_harms", {"value": whole_jug, "most": p.canonical(p.target_hard[1])})

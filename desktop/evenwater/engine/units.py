@@ -1,0 +1,190 @@
+"""The closed unit lists and the factors between them, defined and checked by pint.
+
+pint never sees what a person typed (it reads ``2,9 meq/L`` as 29): the strict reader in
+``reader.py`` finds the unit in a closed list, and pint only supplies the factor between two known
+units. The registry is built on first use, since importing pint costs more than a first paint may.
+
+Sources: legal definitions of pound and gallons in ``units.txt``; 1 degree of carbonate hardness =
+10 mg CaO per litre (definition of the German degree), so its size in milliequivalents follows from
+the molar mass of CaO; atomic weights from periodictable (CIAAW).
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from functools import lru_cache
+from importlib import resources
+from typing import Any
+
+from evenwater.engine.formula import molar_mass
+
+
+@dataclass(frozen=True)
+class Unit:
+    """One unit of a closed list.
+
+    ``id`` is its name in question files, ``shown`` its form on screen and paper (no slash, so that
+    a slash is never read as a one), ``spellings`` the further forms the reader accepts, and
+    ``definition`` its expression in the registry.
+    """
+
+    id: str
+    shown: str
+    definition: str
+    spellings: tuple[str, ...] = ()
+
+
+@dataclass(frozen=True)
+class Kind:
+    """A closed list of units for one kind of quantity; the first is the canonical unit."""
+
+    name: str
+    units: tuple[Unit, ...]
+
+    @property
+    def canonical(self) -> Unit:
+        """The unit in which the engine calculates."""
+        return self.units[0]
+
+    def unit(self, unit_id: str) -> Unit:
+        """Return the unit called ``unit_id``; KeyError when the list has no such unit."""
+        for unit in self.units:
+            if unit.id == unit_id:
+                return unit
+        raise KeyError(unit_id)
+
+
+_VOLUME = (
+    Unit("L", "L", "liter", ("litre", "litres", "liter", "liters")),
+    Unit("mL", "mL", "milliliter", ("millilitre", "millilitres", "milliliter", "milliliters")),
+    Unit("US gal", "US gal", "us_gallon", ("US gallon", "US gallons")),
+    Unit("imperial gal", "imperial gal", "imperial_gallon", ("imperial gallon", "imperial gallons")),
+)
+_MASS = (
+    Unit("g", "g", "gram", ("gram", "grams")),
+    Unit("mg", "mg", "milligram", ("milligram", "milligrams")),
+    Unit("kg", "kg", "kilogram", ("kilogram", "kilograms")),
+    Unit("oz", "oz", "ounce", ("ounce", "ounces")),
+    Unit("lb", "lb", "pound", ("pound", "pounds")),
+)
+_ALKALINITY = (
+    Unit("meq/L", "meq per L", "milliequivalent / liter", ("meq per L",)),
+    Unit("dKH", "dKH", "degree_KH", ("°dKH", "degree KH", "degrees KH")),
+    Unit("mmol/L", "mmol per L", "millimole_alkalinity / liter", ("mmol per L",)),
+    Unit("ppm as CaCO3", "ppm as CaCO3", "milligram_CaCO3 / liter", ("mg/L as CaCO3",)),
+)
+_ION = (
+    Unit("mg/L", "mg per L", "milligram / liter", ("mg per L",)),
+    Unit("mg/kg", "mg per kg", "milligram / liter", ("mg per kg",)),
+)
+_NITRATE = (
+    Unit("mg/L as NO3", "mg per L as NO3", "milligram_NO3 / liter", ("mg per L as NO3",)),
+    Unit("mg/L as N", "mg per L as N", "milligram_N / liter", ("mg per L as N",)),
+)
+_PHOSPHATE = (
+    Unit("mg/L as PO4", "mg per L as PO4", "milligram_PO4 / liter", ("mg per L as PO4",)),
+    Unit("mg/L as P", "mg per L as P", "milligram_P / liter", ("mg per L as P",)),
+)
+_SALINITY = (
+    Unit("ppt", "ppt", "practical_salinity", ("g/kg", "g per kg", "practical salinity")),
+    Unit("SG 25/25 degC", "SG 25/25 °C", "practical_salinity", ("SG 25/25 °C",)),
+    Unit("SG 20/20 degC", "SG 20/20 °C", "practical_salinity", ("SG 20/20 °C",)),
+    Unit("SG 60/60 degF", "SG 60/60 °F", "practical_salinity", ("SG 60/60 °F",)),
+)
+_TEMPERATURE = (
+    Unit("degC", "°C", "degree_Celsius", ("°C",)),
+    Unit("degF", "°F", "degree_Fahrenheit", ("°F",)),
+)
+
+
+def _per_day(units: tuple[Unit, ...]) -> tuple[Unit, ...]:
+    """Return the same units per day; only one time base exists, so none can be mixed up (H2)."""
+    return tuple(
+        Unit(
+            f"{u.id} per day",
+            f"{u.shown} per day",
+            f"({u.definition}) / day",
+            tuple(
+                f"{name}{tail}"
+                for name in (u.id, *u.spellings)
+                for tail in (" per day", "/day", " a day")
+                if f"{name}{tail}" != f"{u.id} per day"
+            ),
+        )
+        for u in units
+    )
+
+
+_CONCENTRATIONS = {
+    "alkalinity": _ALKALINITY,
+    "ion": _ION,
+    "nitrate": _NITRATE,
+    "phosphate": _PHOSPHATE,
+    "salinity": _SALINITY,
+}
+
+KINDS: dict[str, Kind] = {
+    "volume": Kind("volume", _VOLUME),
+    "dose": Kind("dose", (_VOLUME[1],)),
+    "mass": Kind("mass", _MASS),
+    "temperature": Kind("temperature", _TEMPERATURE),
+    "flow": Kind("flow", (Unit("mL/min", "mL per min", "milliliter / minute", ("mL per min",)),)),
+    "share": Kind("share", (Unit("%", "%", "percent", ("percent",)),)),
+    "number": Kind("number", (Unit("", "", "percent"),)),
+    **{name: Kind(name, units) for name, units in _CONCENTRATIONS.items()},
+    **{f"{name} per day": Kind(f"{name} per day", _per_day(units)) for name, units in _CONCENTRATIONS.items()},
+}
+# Specific gravity is not proportional to salinity, so a rise in it has no single size: rises and
+# uses of salinity are entered in ppt only.
+KINDS["salinity per day"] = Kind("salinity per day", KINDS["salinity per day"].units[:1])
+
+
+@lru_cache(maxsize=1)
+def registry() -> Any:
+    """Return the one pint registry, with the units that follow from computed molar masses."""
+    import pint  # noqa: PLC0415  (deferred: costs more than a first paint may)
+
+    text = resources.files("evenwater.engine").joinpath("units.txt").read_text(encoding="utf-8")
+    made: Any = pint.UnitRegistry(None, cache_folder=None, on_redefinition="raise")
+    made.load_definitions(text.splitlines())
+    made.define(f"gram_CaO = {2 / molar_mass('CaO')!r} * equivalent")
+    made.define("degree_KH = 10 * milligram_CaO / liter")
+    made.define(f"gram_CaCO3 = {2 / molar_mass('CaCO3')!r} * equivalent")
+    made.define("mole_alkalinity = equivalent")
+    made.define(f"gram_N = {molar_mass('NO3') / molar_mass('N')!r} * gram_NO3")
+    made.define(f"gram_P = {molar_mass('PO4') / molar_mass('P')!r} * gram_PO4")
+    return made
+
+
+@lru_cache(maxsize=None)
+def linear(kind: str, unit_id: str) -> tuple[float, float]:
+    """Return ``(factor, offset)`` with canonical value = factor * value + offset.
+
+    Parameters
+    ----------
+    kind : str
+        Name of the closed list.
+    unit_id : str
+        Unit of that list.
+
+    Returns
+    -------
+    tuple of float
+        Factor [canonical unit per unit] and offset [canonical unit]; the offset is zero for all
+        but temperatures. Density and specific gravity are not handled here but in
+        ``quantities.py``, since they need the water.
+
+    Raises
+    ------
+    KeyError
+        When the kind or the unit is not in the closed lists.
+    """
+    units = KINDS[kind]
+    if unit_id == units.canonical.id:
+        return 1.0, 0.0
+    made = registry()
+    target = made.Unit(units.canonical.definition)
+    source = made.Unit(units.unit(unit_id).definition)
+    zero = float(made.Quantity(0.0, source).to(target).magnitude)
+    one = float(made.Quantity(1.0, source).to(target).magnitude)
+    return one - zero, zero

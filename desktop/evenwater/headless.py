@@ -1,0 +1,200 @@
+"""The headless front door: question files in, answers out. No Qt is imported but for --card."""
+
+from __future__ import annotations
+
+import json
+import sys
+import tomllib
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from pathlib import Path
+from typing import Any
+
+from evenwater.assets import resources
+from evenwater.engine import catalogue, intake
+from evenwater.engine.catalogue import Catalogue
+from evenwater.engine.conversion import convert
+from evenwater.engine.correction import Answer, Refused, solve
+from evenwater.engine.quantities import Water, to_canonical
+from evenwater.engine.reader import Ask, Ok, Wrong, read
+from evenwater.engine.fields import SALINITY, TEMPERATURE
+from evenwater.engine.reasons import Reason
+from evenwater.question_file import Fault, faults, line_of
+from evenwater.screens import answer_json, words
+from evenwater.screens.shown import Shown
+
+ANSWERED, UNREADABLE, REFUSED = 0, 2, 3
+_WORST = (ANSWERED, REFUSED, UNREADABLE)
+# Fields whose content is no text, or that are not there: the file is not a question at all.
+_STRUCTURAL = frozenset({"not_text", "not_a_time", "time_without_zone"})
+
+
+@dataclass(frozen=True)
+class Outcome:
+    """What became of one file: exit status, the JSON object, and the plan when there is one."""
+
+    status: int
+    body: dict[str, Any]
+    answer: Answer | None = None
+
+
+def run(arguments: Sequence[str]) -> int:
+    """Run ``evenwater answer`` or ``evenwater question``.
+
+    Parameters
+    ----------
+    arguments : sequence of str
+        The words after the program's name.
+
+    Returns
+    -------
+    int
+        Exit status: 0 answered, 3 refused, 2 not readable as a question.
+    """
+    command, *rest = arguments
+    return _question(rest) if command == "question" else _answers(rest)
+
+
+def _question(rest: Sequence[str]) -> int:
+    folder = resources() / "questions"
+    kinds = sorted(p.stem for p in folder.glob("*.toml"))
+    if len(rest) != 1 or rest[0] not in kinds:
+        print(f"usage: evenwater question KIND, where KIND is one of: {', '.join(kinds)}", file=sys.stderr)
+        return UNREADABLE
+    sys.stdout.write((folder / f"{rest[0]}.toml").read_text(encoding="utf-8"))
+    return ANSWERED
+
+
+def _answers(rest: Sequence[str]) -> int:
+    files, card, as_text = [], None, False
+    words_left = list(rest)
+    while words_left:
+        word = words_left.pop(0)
+        if word == "--text":
+            as_text = True
+        elif word == "--card" and words_left:
+            card = Path(words_left.pop(0))
+        elif word.startswith("--card="):
+            card = Path(word.removeprefix("--card="))
+        elif word.startswith("-"):
+            return _usage(f"unknown option {word}")
+        else:
+            files.append(Path(word))
+    if not files:
+        return _usage("no question file given")
+    if card is not None and len(files) != 1:
+        return _usage("--card goes with one question file")
+    known = catalogue.load(resources())
+    worst = ANSWERED
+    for file in files:
+        outcome = answer_file(file, known, datetime.now(UTC))
+        _report(file, outcome, as_text)
+        if card is not None and outcome.answer is not None and not _write_card(card, outcome.answer):
+            outcome = Outcome(UNREADABLE, {})
+        worst = max(worst, outcome.status, key=_WORST.index)
+    return worst
+
+
+def _usage(fault: str) -> int:
+    print(
+        f"evenwater: {fault}\nusage: evenwater answer QUESTION.toml [QUESTION2.toml ...] [--card OUT.pdf] [--text]",
+        file=sys.stderr,
+    )
+    return UNREADABLE
+
+
+def answer_file(file: Path, known: Catalogue, now: datetime) -> Outcome:
+    """Answer one question file.
+
+    Parameters
+    ----------
+    file : Path
+        The TOML file.
+    known : Catalogue
+        Parameters and chemicals.
+    now : datetime
+        The present, for a question that does not say.
+
+    Returns
+    -------
+    Outcome
+        Status and JSON object; nothing is raised for a bad file.
+    """
+    try:
+        text = file.read_bytes().decode("utf-8")
+        raw = tomllib.loads(text)
+    except OSError as error:
+        return _unreadable([Fault(0, "", f"cannot be read: {error.strerror or error}")])
+    except UnicodeDecodeError:
+        return _unreadable([Fault(0, "", "is not UTF-8 text")])
+    except (tomllib.TOMLDecodeError, RecursionError, ValueError) as error:
+        return _unreadable([Fault(0, "", f"is not TOML: {error}")])
+    found = faults(raw, text)
+    if found:
+        return _unreadable(found)
+    if raw["kind"] == "convert":
+        return _convert(raw, known)
+    return _correction(raw, text, known, now)
+
+
+def _unreadable(found: Sequence[Fault]) -> Outcome:
+    problems = [{"line": f.line, "field": f.field, "text": f.text} for f in found]
+    return Outcome(UNREADABLE, {"status": "unreadable", "problems": problems})
+
+
+def _correction(raw: dict[str, Any], text: str, known: Catalogue, now: datetime) -> Outcome:
+    question = intake.correction(raw, known, now)
+    if isinstance(question, intake.Unread):
+        absent = [r for r in question.missing if r.path != "change.measured"]
+        broken = absent + [r for r in question.wrong if r.code in _STRUCTURAL]
+        if broken:
+            return _unreadable([Fault(line_of(text, r.path), r.path, words.sentence(r)) for r in broken])
+        return _refused(*question.reasons)
+    shown = Shown(question.parameter, question.unit, question.system.water)
+    result = solve(question)
+    if isinstance(result, Refused):
+        return _refused(*result.reasons, shown=shown)
+    return Outcome(ANSWERED, answer_json.answered(result), result)
+
+
+def _convert(raw: dict[str, Any], known: Catalogue) -> Outcome:
+    standard, figures = Water(), {}
+    for name, field in (("salinity", SALINITY), ("temperature", TEMPERATURE)):
+        found = read(raw.get(name, ""), field)
+        if isinstance(found, Ask | Wrong):
+            return _refused(Reason(found.reason.code, found.reason.params, name))
+        if isinstance(found, Ok):
+            figures[name] = to_canonical(float(found.entered.number), field.kind, found.entered.unit)
+    water = Water(figures.get("salinity", standard.salinity), figures.get("temperature", standard.temperature_c))
+    name = raw.get("parameter", "")
+    if name and name not in known.parameters:
+        return _refused(Reason("unknown_parameter", {"text": name, "choices": tuple(known.parameters)}, "parameter"))
+    result = convert(raw["value"], raw["to"], known.parameters[name].kind if name else None, water)
+    if isinstance(result, Reason):
+        return _refused(result)
+    return Outcome(ANSWERED, {"status": "answered", "result": {"value": result.value, "unit": result.unit}})
+
+
+def _refused(*reasons: Reason, shown: Shown | None = None) -> Outcome:
+    return Outcome(REFUSED, {"status": "refused", "reasons": [answer_json.reason(r, shown) for r in reasons]})
+
+
+def _report(file: Path, outcome: Outcome, as_text: bool) -> None:
+    for problem in outcome.body.get("problems", ()):
+        place = f"{file}:{problem['line']}" if problem["line"] else str(file)
+        field = f"{problem['field']}: " if problem["field"] else ""
+        print(f"{place}: {field}{problem['text']}", file=sys.stderr)
+    if as_text:
+        print(answer_json.text(outcome.body, outcome.answer))
+    else:
+        print(json.dumps(outcome.body, ensure_ascii=False, allow_nan=False))
+
+
+def _write_card(path: Path, answer: Answer) -> bool:
+    from evenwater.card import headless_card  # noqa: PLC0415  (Qt only when a card is asked for)
+
+    fault = headless_card.write(path, answer)
+    if fault:
+        print(f"evenwater: {fault}", file=sys.stderr)
+    return not fault

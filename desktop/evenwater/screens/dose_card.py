@@ -1,0 +1,166 @@
+"""What the dose card says: an answer turned into the lines that hang on the stand.
+
+Rules of expression: full names with the telling part in capitals, one rule per line, a space
+between number and unit, no slash, no trailing zero, sums of rounded doses, dates that cannot be
+turned round, one decimal mark for the whole card.
+"""
+
+from __future__ import annotations
+
+import re
+from datetime import datetime, timedelta
+
+from evenwater.engine.correction import Answer
+from evenwater.engine.quantities import figure, significant
+from evenwater.engine.stock import Dissolved
+from evenwater.screens import plan_id, words
+from evenwater.screens.answer import BOTTLE, shown_of
+from evenwater.screens.ramp import chart
+from evenwater.screens.shown import date_time, date_words, dose, every, seconds, with_unit
+from evenwater.screens.views import CardView, DoseRow
+
+WRITE_IN_ROWS = 14
+# Nobody tests water at four in the morning.
+_MORNING, _NIGHT = 7, 22
+_APART = {"alkalinity", "calcium", "magnesium", "strontium"}
+
+KNOWN_WORDS = {
+    "measured by filling": "measured by filling",
+    "dose and test": "found by dose and test",
+    "dimensions": "reckoned from dimensions",
+    "unknown": "not known, low end used",
+}
+
+
+def card(answer: Answer, now: datetime, mixed_on: str = "", draft: str = "") -> CardView:
+    """Return everything the card says.
+
+    Parameters
+    ----------
+    answer : Answer
+        The plan.
+    now : datetime
+        The present in the keeper's zone, which all dates are written in.
+    mixed_on : str
+        Date the batch was mixed, as the keeper wrote it; empty when it is not known.
+    draft : str
+        Words stamped across a card that must not be followed.
+
+    Returns
+    -------
+    CardView
+        Lines in the order in which they are needed.
+    """
+    q, doses = answer.question, answer.doses
+    shown, zone = shown_of(q), now.tzinfo
+    name = q.parameter.name
+    batch = q.additive if isinstance(q.additive, Dissolved) else None
+    known = KNOWN_WORDS[q.system.volume_known]
+    volume = with_unit(significant(q.system.volume_l, 4), "L")
+    percent = with_unit(figure(100.0 * q.system.volume_uncertainty, 1), "%")
+    reading = f", measured {date_time(q.measured_at.astimezone(zone))}" if q.measured_at else ""
+    remarks = [words.sentence(r, shown) for r in answer.remarks if r.code in _PRINTED]
+    if q.reason.strip():
+        remarks.append(f"Reason given for the limits set: {q.reason.strip()}")
+    return CardView(
+        title=f"Raise {name} from {shown.value(q.measured)} to {shown.value(q.target)}",
+        system=q.system.name or "Unnamed system",
+        volume=f"Net volume {volume}, {known}, within {percent}. Reading {shown.value(q.measured)}{reading}.",
+        plan_id=plan_id.make(q),
+        issued=f"Issued {date_words(now)} {now:%H:%M}",
+        replace="Replace this card when the plan id changes.",
+        valid_until=f"Valid until {date_words(answer.valid_until.astimezone(zone))}",
+        additive=batch.chemical.tall_man if batch else "Bottle, by its label",
+        formula=_formula(batch.chemical.formula) if batch else "",
+        strength=_strength(answer, mixed_on),
+        rows=_rows(answer, now),
+        maximum=f"Never more than {dose(answer.never_more_ml)} in 24 hours, all doses together.",
+        stop=f"Stop and test again if {name} reads above {shown.value(answer.stop_above)}. Never make up missed doses.",
+        retest=f"Test {name} on {date_time(_waking(answer, now))} at the latest, then once more at the end.",
+        refill=_refill(answer, now),
+        totals=f"{dose(doses.in_24_hours_ml)} in 24 hours, {dose(doses.total_ml)} in all.",
+        whole_jug="" if answer.whole_jug is None else (
+            f"If the whole jug ran in, {name} would reach {shown.value(answer.whole_jug)}: keep the outlet above the "
+            "water."
+        ),
+        separation=_separation(name),
+        cautions=_cautions(answer),
+        remarks=tuple(remarks),
+        emergency="In the eyes: rinse for at least 15 minutes and get medical help. Poison centre:",
+        write_in=WRITE_IN_ROWS,
+        ramp=chart(answer, shown),
+        draft=draft,
+    )  # fmt: skip
+
+
+# Remarks that matter to whoever follows the card, not only to whoever plans it.
+_PRINTED = {"low_end_volume", "jug_too_small", "nearly_saturated", "raises_too", "restricted", "no_use",
+            "target_above_range", "beyond_recommended"}  # fmt: skip
+
+
+def _rows(answer: Answer, now: datetime) -> tuple[DoseRow, ...]:
+    q, doses = answer.question, answer.doses
+    zone = now.tzinfo
+    batch = q.additive if isinstance(q.additive, Dissolved) else None
+    additive = batch.chemical.tall_man if batch else "Bottle, by its label"
+    first = q.now.astimezone(zone) + timedelta(days=doses.interval_days)
+    last = answer.ends_at.astimezone(zone)
+    times = "dose" if doses.count == 1 else "doses"
+    when = f"From {date_time(first)} {every(doses.per_day)}, {doses.count} {times}, last {date_time(last)}"
+    flow = with_unit(significant(q.pump.flow_ml_per_min, 4), "mL per min")
+    rows = [DoseRow(when, dose(doses.dose_ml), additive, f"Pump runs {seconds(doses.run_time_s)} at {flow}")]
+    if doses.upkeep_ml > 0.0:
+        after = last + timedelta(days=doses.interval_days)
+        when = f"From {date_time(after)} {every(doses.per_day)}, to keep it there"
+        setting = f"Pump runs {seconds(doses.upkeep_run_time_s)} at {flow}"
+        rows.append(DoseRow(when, dose(doses.upkeep_ml), additive, setting))
+    return tuple(rows)
+
+
+def _waking(answer: Answer, now: datetime) -> datetime:
+    """Return when to test again, moved to the evening before when it falls into the night."""
+    when = answer.retest_at.astimezone(now.tzinfo)
+    if _MORNING <= when.hour < _NIGHT:
+        return when
+    day = when if when.hour >= _NIGHT else when - timedelta(days=1)
+    evening = day.replace(hour=_NIGHT - 1, minute=0, second=0, microsecond=0)
+    return max(evening, answer.question.now.astimezone(now.tzinfo))
+
+
+def _strength(answer: Answer, mixed_on: str) -> str:
+    q = answer.question
+    mixed = f", mixed {mixed_on}" if mixed_on else ", date mixed: see the jug"
+    if isinstance(q.additive, Dissolved):
+        per_litre = q.additive.grams / q.additive.made_up_l
+        pure = "" if q.additive.purity == 1.0 else f", {with_unit(figure(100.0 * q.additive.purity, 2), '%')} pure"
+        return f"Strength: dissolved {with_unit(significant(per_litre, 4), 'g')} per 1 L{pure}{mixed}."
+    label, shown = q.additive, shown_of(q)
+    water = with_unit(significant(label.water_l, 4), "L")
+    return f"Strength by its label: {dose(label.dose_ml)} raise {water} by {shown.rise(label.raises)}."
+
+
+def _refill(answer: Answer, now: datetime) -> str:
+    if answer.runs_out_at is None:
+        return "Look at the jug every day."
+    return f"A full jug is empty on {date_words(answer.runs_out_at.astimezone(now.tzinfo))}: refill before then."
+
+
+def _separation(name: str) -> str:
+    if name not in _APART:
+        return ""
+    opposite = "calcium or magnesium" if name == "alkalinity" else "alkalinity"
+    return f"Keep 30 minutes and another outlet between this and any {opposite} dose. Never mix the concentrates."
+
+
+def _cautions(answer: Answer) -> tuple[str, ...]:
+    additive = answer.question.additive
+    if not isinstance(additive, Dissolved):
+        return BOTTLE
+    word = f"{additive.chemical.signal_word}: " if additive.chemical.signal_word else ""
+    statements = tuple(f"{word}{s}." for s in additive.chemical.statements)
+    return statements + additive.chemical.cautions + ("The bag's own safety sheet and local rules come first.",)
+
+
+def _formula(text: str) -> str:
+    """Write hydrate water the way a bag does: CaCl2(H2O)2 becomes CaCl2·2H2O."""
+    return re.sub(r"\(H2O\)(\d*)$", lambda m: f"\u00b7{m.group(1)}H2O", text)

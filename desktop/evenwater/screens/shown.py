@@ -1,0 +1,138 @@
+"""Figures as a keeper reads them: number, no-break space, unit; doses, spans of time, dates."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from decimal import Decimal
+
+from evenwater.engine.catalogue import Parameter
+from evenwater.engine.quantities import Water, figure, from_canonical, significant
+from evenwater.engine.units import KINDS
+
+NBSP = "\u00a0"
+_DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
+_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
+# From here on millilitres are written as litres, so that no dose has four digits before the point.
+_LITRES_FROM_ML = 1000.0
+_EXACT_ML = 4
+
+
+def with_unit(number: str, unit: str) -> str:
+    """Join a number and its unit with exactly one no-break space (L3)."""
+    return f"{number}{NBSP}{unit}".strip(NBSP) if unit else number
+
+
+@dataclass(frozen=True)
+class Shown:
+    """Writes canonical values of one parameter in the keeper's unit."""
+
+    parameter: Parameter
+    unit: str
+    water: Water
+
+    @property
+    def unit_words(self) -> str:
+        """The unit as it is shown."""
+        return KINDS[self.parameter.kind].unit(self.unit).shown
+
+    @property
+    def rise_unit(self) -> str:
+        """Id of the unit in which rises are said; a rise of specific gravity is said in ppt."""
+        return "ppt" if self.unit.startswith("SG") else self.unit
+
+    def number(self, value: float) -> float:
+        """Return a canonical value as the keeper's figure."""
+        return from_canonical(value, self.parameter.kind, self.unit, self.water)
+
+    def value(self, value: float, digits: int = 3) -> str:
+        """Write a canonical value with its unit."""
+        digits = 5 if self.unit.startswith("SG") else digits
+        return with_unit(significant(self.number(value), digits), self.unit_words)
+
+    def rise(self, value: float, digits: int = 3) -> str:
+        """Write a canonical rise, without its time."""
+        figure_ = from_canonical(value, self.parameter.kind, self.rise_unit, self.water)
+        return with_unit(significant(figure_, digits), KINDS[self.parameter.kind].unit(self.rise_unit).shown)
+
+    def per_day(self, value: float, digits: int = 3) -> str:
+        """Write a canonical rise or use per day."""
+        return f"{self.rise(value, digits)} per day"
+
+
+def dose(ml: float) -> str:
+    """Write a dose exactly: never rounded again, never four digits before the point (L6)."""
+    if ml >= _LITRES_FROM_ML:
+        return f"{with_unit(figure(ml / 1000.0, _EXACT_ML + 3), 'L')} (litres)"
+    return with_unit(figure(ml, _EXACT_ML), "mL")
+
+
+def about(ml: float) -> str:
+    """Write a volume that is not dosed at once, to three digits and downwards."""
+    if ml <= 0.0:
+        return with_unit("0", "mL")
+    places = max(0, 2 - math.floor(math.log10(ml)))
+    grain = 10.0**-places
+    down = math.floor(ml / grain + 1e-9) * grain
+    if ml >= _LITRES_FROM_ML:
+        return f"{with_unit(significant(down / 1000.0, 3), 'L')} (litres)"
+    return with_unit(figure(down, places), "mL")
+
+
+def seconds(value: float) -> str:
+    """Write a pump's running time, downwards: tenths below a minute, then minutes and seconds."""
+    if value < 60.0:
+        grains = 10.0 if value >= 1.0 else 100.0
+        return with_unit(figure(math.floor(value * grains + 1e-9) / grains, 2), "s")
+    minutes, rest = divmod(math.floor(value + 1e-9), 60)
+    return f"{with_unit(str(minutes), 'min')} {with_unit(str(rest), 's')}" if rest else with_unit(str(minutes), "min")
+
+
+def span(days: float) -> str:
+    """Write a length of time in the two largest units that matter."""
+    minutes = round(days * 1440.0)
+    if minutes < 60:
+        return with_unit(str(max(minutes, 1)), "min")
+    whole_days, rest = divmod(minutes, 1440)
+    hours, left = divmod(rest, 60)
+    if whole_days >= 10:
+        return f"{round(days)}{NBSP}days"
+    if whole_days:
+        day = f"{whole_days}{NBSP}{'day' if whole_days == 1 else 'days'}"
+        return f"{day} {with_unit(str(hours), 'h')}" if hours else day
+    return f"{with_unit(str(hours), 'h')} {with_unit(str(left), 'min')}" if left else with_unit(str(hours), "h")
+
+
+def every(per_day: int) -> str:
+    """Say how often doses come; odd intervals are rounded up to whole minutes, never down."""
+    if per_day == 1:
+        return "once a day"
+    minutes = math.ceil(Decimal(1440) / Decimal(per_day))
+    hours, rest = divmod(minutes, 60)
+    if not hours:
+        return f"every {with_unit(str(rest), 'min')}" if rest > 1 else "every minute"
+    if rest:
+        return f"every {with_unit(str(hours), 'h')} {with_unit(str(rest), 'min')}"
+    return "every hour" if hours == 1 else f"every {with_unit(str(hours), 'h')}"
+
+
+def weekday_time(when: datetime, now: datetime) -> str:
+    """Write an instant in the zone of ``now``: today, the weekday within six days, else the date."""
+    local = when.astimezone(now.tzinfo)
+    clock = f"{local:%H:%M}"
+    if local.date() == now.date():
+        return f"today {clock}"
+    if abs(local.date() - now.date()) <= timedelta(days=6):
+        return f"{_DAYS[local.weekday()]} {clock}"
+    return f"{date_words(local)} {clock}"
+
+
+def date_words(when: datetime) -> str:
+    """Write a date with its weekday: Wed 25 Nov 2026, in words that cannot be turned round."""
+    return f"{_DAYS[when.weekday()][:3]} {when.day} {_MONTHS[when.month - 1]} {when.year}"
+
+
+def date_time(when: datetime) -> str:
+    """Write a date without year and a 24-hour clock time: Wed 25 Nov 09:00."""
+    return f"{_DAYS[when.weekday()][:3]} {when.day} {_MONTHS[when.month - 1]} {when:%H:%M}"

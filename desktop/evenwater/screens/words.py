@@ -1,0 +1,254 @@
+"""The sentences: every reason code turned into what to do, in the keeper's words, with the number."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from evenwater.engine.quantities import figure, significant
+from evenwater.engine.reasons import Reason
+from evenwater.engine.units import KINDS
+from evenwater.screens.shown import Shown, about, date_time, dose, with_unit
+
+FIELD_WORDS = {
+    "system.name": "the system's name",
+    "system.net_volume": "the net volume",
+    "system.volume_uncertainty": "how well the volume is known",
+    "system.volume_known": "how the volume is known",
+    "system.salinity": "the salinity",
+    "system.temperature": "the temperature",
+    "system.ph": "the pH",
+    "change.parameter": "what to raise",
+    "change.measured": "the reading",
+    "change.measured_at": "when it was measured",
+    "change.target": "the target",
+    "change.daily_use": "the use per day",
+    "change.fastest_rise": "the fastest rise",
+    "change.reason": "the reason",
+    "additive.chemical": "the chemical",
+    "additive.dissolved": "how much was dissolved",
+    "additive.made_up_to": "the made-up volume",
+    "additive.purity": "the purity",
+    "additive.label.dose": "the dose on the label",
+    "additive.label.water": "the water on the label",
+    "additive.label.raises": "the rise on the label",
+    "pump.flow": "the pump's flow",
+    "pump.smallest_dose": "the pump's smallest dose",
+    "pump.step": "the pump's step",
+    "pump.largest_share": "the pump's largest share of the time",
+    "pump.doses_per_day": "the doses per day",
+}
+
+Params = Mapping[str, Any]
+
+
+def listed(choices: Any) -> str:
+    """Join choices as a sentence does: a, b or c."""
+    items = [unit_words(str(c)) for c in choices]
+    return items[0] if len(items) == 1 else f"{', '.join(items[:-1])} or {items[-1]}"
+
+
+def unit_words(unit_id: str) -> str:
+    """Return the shown form of a unit id; other words come back as they are."""
+    for kind in KINDS.values():
+        for unit in kind.units:
+            if unit.id == unit_id:
+                return unit.shown
+    return unit_id
+
+
+def _choice(entered: Any) -> str:
+    return with_unit(figure(float(entered.number), 6), unit_words(entered.unit))
+
+
+# What the strict reader says. None of these needs the parameter.
+_ENTRY: dict[str, Callable[[Params], str]] = {
+    "missing": lambda p: "Fill this in.",
+    "not_a_number": lambda p: f"“{p['text']}” is not a number. Write it like {p.get('example', '6.8')}.",
+    "grouped_digits": lambda p: f"“{p['text']}”: write the number without spaces between its digits.",
+    "two_marks": lambda p: f"“{p['text']}” has more than one point or comma. Write one decimal mark and no thousands.",
+    "ends_with_mark": lambda p: f"“{p['text']}” ends with a decimal mark. Write the digits after it, or leave it out.",
+    "plus_sign": lambda p: "Write the value itself, without a plus sign.",
+    "number_too_long": lambda p: "That number has more digits than can be kept. Use 15 or fewer.",
+    "two_readings": lambda p: f"“{p['text']}” can be read in two ways: {' or '.join(_choice(r) for r in p['readings'])}."
+    if len(p["readings"]) > 1
+    else f"“{p['text']}”: is {_choice(p['readings'][0])} meant? Write it without a thousands mark.",
+    "not_whole": lambda p: f"“{p['text']}” must be a whole number.",
+    "out_of_range": lambda p: _out_of_range(p),
+    "unit_missing": lambda p: f"The unit is missing. Write {listed(p['choices'])} after the number.",
+    "bare_gallon": lambda p: "Which gallon? Write US gal (3.785 L) or imperial gal (4.546 L).",
+    "bare_gravity": lambda p: f"At which temperatures? Write {listed(p['choices'][1:])}, as on the hydrometer.",
+    "as_what": lambda p: f"“{p['unit']}” does not say as what it counts. Write {listed(p['choices'])}.",
+    "unknown_unit": lambda p: f"“{p['unit']}” is not a unit of this field. Write {listed(p['choices'])}.",
+    "not_text": lambda p: f"{p['text']} has no unit. Write it in quotes with its unit.",
+    "not_a_time": lambda p: f"“{p['text']}” is not a time. Write it like 2026-11-25 08:00.",
+    "time_without_zone": lambda p: f"{p['text']} has no time zone. Write the offset, like 2026-11-25T08:00:00+00:00.",
+    "unknown_parameter": lambda p: f"“{p['text']}” is not known. Write {listed(p['choices'])}.",
+    "unknown_choice": lambda p: f"“{p['text']}” is not one of the choices. Write {listed(p['choices'])}.",
+    "which_hydrate": lambda p: f"Which “{p['text']}”? The bag says one of: {listed(p['choices'])}.",
+    "unknown_chemical": lambda p: f"“{p['text']}” is not known. Known are: {listed(p['choices'])}.",
+}
+
+
+def _out_of_range(p: Params) -> str:
+    low, high = significant(p["low"], 4), with_unit(significant(p["high"], 4), p["unit"])
+    start = f"more than {low}" if p["above_low"] else f"{low}"
+    number = with_unit(figure(p["number"], 6), p["unit"])
+    joined = f"{start}, up to {high}" if p["above_low"] else f"{start} to {high}"
+    return f"{number} is outside what can be entered here: {joined}."
+
+
+def _implausible(p: Params, s: Shown) -> str:
+    typed = with_unit(figure(p["number"], 6), unit_words(p["unit"]))
+    head = f"{typed} is not a likely reading of {p['parameter']}"
+    if p["instead"]:
+        number, unit, value = p["instead"][0]
+        meant = with_unit(figure(number, 6), unit_words(unit))
+        return f"{head}: did you mean {meant} = {Shown(s.parameter, s.parameter.display_unit, s.water).value(value)}?"
+    return f"{head}. Likely are {s.value(p['low'])} to {s.value(p['high'])}. Test again."
+
+
+# What the planner says about a reading, a target, an additive or a pump.
+_PLAN: dict[str, Callable[[Params, Shown], str]] = {
+    "implausible": _implausible,
+    "reading_in_the_future": lambda p, s: (
+        f"The reading is dated {date_time(p['measured_at'])}, which is still to come. Correct the time."
+    ),
+    "reading_stale": lambda p, s: (
+        f"Reading is {figure(p['age_days'], 0)} days old; after {figure(p['stale_days'], 0)} days it is too old to "
+        f"correct from. Test again before raising {p['parameter']}."
+    ),
+    "target_outside": lambda p, s: (
+        f"No plan may aim for {s.value(p['target'])}. Choose a target from {s.value(p['low'])} to {s.value(p['high'])}."
+    ),
+    "target_below_measured": lambda p, s: (
+        f"{p['parameter'].capitalize()} is already above {s.value(p['target'])}. Nothing that is dosed lowers it: "
+        "stop dosing and wait while the animals use it, or exchange water."
+    ),
+    "target_reached": lambda p, s: (
+        f"{p['parameter'].capitalize()} is already at {s.value(p['target'])}. Nothing to raise; dose only what is used."
+    ),
+    "rise_not_positive": lambda p, s: "The fastest rise must be more than zero.",
+    "rise_beyond_hard": lambda p, s: (
+        f"{s.per_day(p['fastest'])} is faster than animals stand. The most that can be planned is "
+        f"{s.per_day(p['hard'])}; recommended is {s.per_day(p['recommended'])}."
+    ),
+    "rise_needs_reason": lambda p, s: (
+        f"{s.per_day(p['fastest'])} is above the recommended {s.per_day(p['recommended'])}. Write the reason, or slow "
+        "it down."
+    ),
+    "does_not_raise": lambda p, s: (
+        f"{(p['chemical'] or 'This bottle').capitalize()} does not raise {p['parameter']}. Choose another additive."
+    ),
+    "does_not_dissolve": lambda p, s: (
+        f"{figure(p['made'], 0)} g of {p['chemical']} in a litre cannot dissolve: at {figure(p['temperature_c'], 0)} °C "
+        f"the most is {figure(p['most'], 0)} g in a litre. Make the stock weaker."
+    ),
+    "single_dose_forbids": lambda p, s: (
+        f"At {p['per_day']} doses a day each dose would have to raise by more than {s.rise(p['jump'])} only to keep up. "
+        "Choose more doses a day."
+    ),
+    "pump_share_forbids": lambda p, s: (
+        f"The pump can give {about(p['most_ml'])} in 24 hours; the tank alone uses up {about(p['needs_ml'])}. "
+        "Use a stronger stock or a faster pump."
+    ),
+    "also_raises_forbids": lambda p, s: (
+        f"This additive would raise {p['other']} as well, far beyond its limit. Choose another additive."
+    ),
+    "too_slow": lambda p, s: (
+        f"At this pace the correction takes {figure(p['days'], 0)} days. Plans end after {figure(p['most'], 0)} days: "
+        "choose a faster rise, a stronger stock or a nearer target."
+    ),
+    "step_too_coarse": lambda p, s: (
+        f"A dose of {about(p['single_ml'])} rounded down to steps of {dose(p['step_ml'])} does not raise the value. "
+        "Choose fewer doses a day, a finer step or a weaker stock."
+    ),
+    "dose_below_smallest": lambda p, s: _below_smallest(p),
+    "check_disagrees": lambda p, s: (
+        "The second reckoning does not agree with the plan, so no plan is given. Please keep this question and report "
+        "it."
+    ),
+    "beyond_recommended": lambda p, s: (
+        f"Faster than the recommended {s.per_day(p['recommended'])}. Reason given: {p['reason']}"
+    ),
+    "age_unknown": lambda p, s: (
+        f"It is not said when this was measured. Test again if it is older than {figure(p['stale_days'], 0)} days."
+    ),
+    "low_end_volume": lambda p, s: (
+        f"The volume is not known, so its low end is used: {with_unit(significant(p['volume_l'], 3), 'L')}."
+    ),
+    "water_assumed": lambda p, s: (
+        f"For mg per kg a salinity of {figure(p['salinity'], 1)} and {figure(p['degc'], 1)} °C are assumed where not given."
+    ),
+    "target_above_range": lambda p, s: (
+        f"The target is above the range usually kept, which ends at {with_unit(significant(p['top'], 3), unit_words(p['unit']))}."
+    ),
+    "jug_too_small": lambda p, s: (
+        f"One jug of {about(p['jug_ml'])} is not enough: the correction takes {about(p['total_ml'])}. Mix the next batch "
+        "at the same strength."
+    ),
+    "nearly_saturated": lambda p, s: (
+        f"The stock is near its limit ({figure(p['made'], 0)} of {figure(p['most'], 0)} g in a litre). Keep it warm and "
+        "look for crystals."
+    ),
+    "raises_too": lambda p, s: (
+        f"Also raises {p['other']} by {significant(p['per_day'], 2)} {unit_words(p['unit'])}."
+    ),
+    "restricted": lambda p, s: (
+        f"{p['chemical'].capitalize()} is dangerous to people and easy to overdose. Use it only if you are trained for it."
+    ),
+    "rounding_large": lambda p, s: (
+        f"Rounding the dose down to steps of {dose(p['step_ml'])} takes {figure(100.0 * p['lost'], 0)} % off it, so the "
+        "rise is slower. Use fewer doses a day or a finer step."
+    ),
+    "upkeep_too_small": lambda p, s: (
+        "Afterwards the upkeep in so many doses is too small for this pump. Plan the upkeep with fewer doses a day."
+    ),
+    "no_use": lambda p, s: (
+        f"No use per day is entered, so after the correction nothing is dosed. {p['parameter'].capitalize()} falls by "
+        "whatever the animals use."
+    ),
+    "whole_jug_harms": lambda p, s: (
+        f"If the whole jug ran in, the value would reach {s.value(p['value'])}, more than the {s.value(p['most'])} no "
+        "plan may aim for. Use a smaller jug, or fill it less."
+    ),
+}
+
+
+def _below_smallest(p: Params) -> str:
+    head = f"Each dose would be {dose(p['single_ml'])}, below the pump's smallest accurate dose of {dose(p['smallest_ml'])}."
+    if p["most_doses"] >= 1:
+        return f"{head} Choose {p['most_doses']} doses a day or fewer, or a weaker stock."
+    return f"{head} Use a weaker stock or a finer pump."
+
+
+def known(code: str) -> bool:
+    """Return whether there is a sentence for a code."""
+    return code in _ENTRY or code in _PLAN
+
+
+def sentence(reason: Reason, shown: Shown | None = None) -> str:
+    """Return the sentence for a reason.
+
+    Parameters
+    ----------
+    reason : Reason
+        Code and figures.
+    shown : Shown or None
+        The keeper's unit; needed for reasons about values.
+
+    Returns
+    -------
+    str
+        One or two sentences.
+
+    Raises
+    ------
+    KeyError
+        When the code has no sentence, or needs a unit that was not given.
+    """
+    if reason.code in _ENTRY:
+        return _ENTRY[reason.code](reason.params)
+    if shown is None:
+        raise KeyError(reason.code)
+    return _PLAN[reason.code](reason.params, shown)
