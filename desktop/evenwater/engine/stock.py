@@ -63,8 +63,6 @@ def strength(additive: Additive, parameter: str, kind: str, water: Water | None 
     """
     if isinstance(additive, Labelled):
         return additive.raises * additive.water_l / additive.dose_ml if additive.kind == kind else 0.0
-    if parameter not in additive.chemical.raises:
-        return 0.0
     carried = carried_per_ml(additive, parameter)
     return carried / density_kg_per_l(water or Water()) if parameter == "salinity" else carried
 
