@@ -32,7 +32,7 @@ class Segment:
     loss: float = 0.0
 
 
-def segment(  # noqa: PLR0913  (the six terms of the balance)
+def segment(
     days: float,
     dosed: float,
     use: float,

@@ -111,6 +111,8 @@ def solve(question: CorrectionQuestion) -> Answer | Refused:
     refusal = _undeliverable(q, single, in_day, step, doses)
     if refusal is not None or doses is None:
         return Refused((refusal or Reason("step_too_coarse", {"single_ml": single, "step_ml": step}, "pump.step"),))
+    if doses.lasts_days > LONGEST_DAYS:
+        return Refused((Reason("step_too_coarse", {"single_ml": single, "step_ml": step}, "pump.step"),))
     seen = check.simulate(q, _told(doses))
     objection = disagreement(q, doses, per_ml, seen)
     if objection is not None:
@@ -158,14 +160,19 @@ def disagreement(q: CorrectionQuestion, doses: Schedule, per_ml: float, seen: ch
     """
     ends = q.target - doses.shortfall
     slack = 1.0 + AGREEMENT
-    upkeep_rise = doses.upkeep_ml * per_ml * doses.per_day - q.use
+    per_second = q.pump.flow_ml_per_min / 60.0
     faults = {
         "end": abs(seen.end_value - ends) <= AGREEMENT * abs(q.target),
         "total": abs(seen.total_ml - doses.total_ml) <= AGREEMENT * doses.total_ml + 1e-9,
-        "rise": seen.highest_rise_in_24_hours <= max(limits_of.allowed_rise(q), upkeep_rise) * slack,
+        "rise": seen.highest_rise_in_24_hours <= limits_of.allowed_rise(q) * slack,
         "overshoot": seen.highest_value <= q.target * slack,
         "jump": seen.largest_jump <= limits_of.dose_rise(q) * slack,
         "running": doses.per_day * doses.run_time_s <= q.pump.largest_share * 86400.0 * slack,
+        "seconds": math.isclose(doses.run_time_s * per_second, doses.dose_ml, rel_tol=AGREEMENT),
+        "upkeep seconds": math.isclose(doses.upkeep_run_time_s * per_second, doses.upkeep_ml, rel_tol=AGREEMENT),
+        "upkeep": doses.upkeep_ml * per_ml * doses.per_day <= q.use * slack,
+        "interval": math.isclose(doses.interval_days * q.pump.doses_per_day, 1.0, rel_tol=AGREEMENT),
+        "doses": doses.per_day == q.pump.doses_per_day,
     }
     failed = tuple(name for name, holds in faults.items() if not holds)
     if not failed:
@@ -197,7 +204,7 @@ def spread(q: CorrectionQuestion) -> uncertainty.Spread:
     )
 
 
-def _answer(  # noqa: PLR0913  (the one place where a plan is put together)
+def _answer(
     q: CorrectionQuestion, amount: float, per_ml: float, set_by: str, rise: float, doses: Schedule, seen: check.Seen
 ) -> Answer:
     lasts = (q.target - q.measured) / rise
@@ -227,7 +234,7 @@ def _answer(  # noqa: PLR0913  (the one place where a plan is put together)
         upkeep_ml_per_day=upkeep,
         doses=doses,
         limits=near,
-        remarks=remarks(q, doses, in_day / q.pump.doses_per_day, near, whole),
+        remarks=remarks(q, doses, (in_day / q.pump.doses_per_day, lasts), near, whole),
         seen=seen,
         band=(float(low[0]), float(high[0])),
         by_source=uncertainty.shares(dosed, used, widths),

@@ -10,8 +10,9 @@ from evenwater.engine.reader import Field
 from evenwater.engine.units import KINDS
 
 # A field admits more than is plausible: what is typed is kept, and judged with a reason. The
-# factor keeps "6.800" in dKH a decimal while "1,250" in mg/L is asked about.
-_ADMITTED = 10.0
+# factor keeps "6.800" in dKH a decimal while "1,250" in mg/L is asked about, and lets an ordinary
+# reading in ppm as CaCO3 typed as dKH reach the judge, who offers the right unit.
+_ADMITTED = 20.0
 
 NET_VOLUME = Field("system.net_volume", "volume", "L", 0.0, 5_000_000.0, above_low=True)
 VOLUME_UNCERTAINTY = Field("system.volume_uncertainty", "share", "%", 0.0, 50.0)
@@ -48,7 +49,7 @@ def concentration(path: str, parameter: Parameter) -> Field:
     Returns
     -------
     Field
-        From zero to ten times the highest plausible value; a salinity has bounds of its own.
+        From zero to twenty times the highest plausible value; a salinity has bounds of its own.
     """
     high = SALINITY.high if parameter.kind == "salinity" else _ADMITTED * parameter.plausible[1]
     return Field(path, parameter.kind, parameter.display_unit, 0.0, high, bare=parameter.kind == "salinity")

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from functools import lru_cache
+from functools import cache
 
 
-@lru_cache(maxsize=None)
+@cache
 def molar_mass(formula: str) -> float:
     """Return the molar mass of a formula.
 
@@ -30,6 +30,6 @@ def molar_mass(formula: str) -> float:
     gives an interval). molmass loads faster but rounds sodium and sulfur differently in the sixth
     digit, which the published recipes would show.
     """
-    from periodictable import formulas  # noqa: PLC0415  (deferred: 0.15 s)
+    from periodictable import formulas
 
     return float(formulas.formula(formula).mass)

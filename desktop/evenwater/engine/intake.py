@@ -23,6 +23,8 @@ Raw = Mapping[str, Any]
 # Common practice, no source: a metering pump rests at least half the time, and doses hourly.
 LARGEST_SHARE = 0.5
 DOSES_PER_DAY = 24
+# Plans reach years ahead; a date outside these years is a slip of the keyboard.
+_FIRST_YEAR, _LAST_YEAR = 1970, 2200
 
 
 @dataclass(frozen=True)
@@ -112,6 +114,9 @@ class _Reader:
         if not isinstance(value, datetime) or value.tzinfo is None:
             self.wrong.append(Reason("time_without_zone", {"text": str(value)}, path))
             return None
+        if not _FIRST_YEAR <= value.year <= _LAST_YEAR:
+            self.wrong.append(Reason("not_a_time", {"text": str(value)}, path))
+            return None
         return value.astimezone(UTC)
 
 
@@ -168,6 +173,34 @@ def correction(raw: Raw, catalogue: Catalogue, now: datetime) -> CorrectionQuest
     )
 
 
+def water_of(raw: Raw) -> Water:
+    """Return the system's water as far as it can be read, seawater at 35 and 25 degC for the rest.
+
+    Parameters
+    ----------
+    raw : mapping
+        A question's tables, of which ``system`` is read.
+
+    Returns
+    -------
+    Water
+        Salinity and temperature.
+    """
+    return _water(_Reader(raw))[0]
+
+
+def _water(r: _Reader) -> tuple[Water, bool]:
+    """Return the water and whether part of it is assumed."""
+    salinity = r.number(fields.SALINITY)
+    temperature = r.number(fields.TEMPERATURE)
+    standard = Water()
+    water = Water(
+        standard.salinity if salinity is None else salinity,
+        standard.temperature_c if temperature is None else temperature,
+    )
+    return water, salinity is None or temperature is None
+
+
 def _parameter(r: _Reader, catalogue: Catalogue) -> Parameter | None:
     name = r.text("change.parameter")
     if not name:
@@ -187,21 +220,14 @@ def _system(r: _Reader) -> System | None:
         r.wrong.append(Reason("unknown_choice", {"text": known, "choices": choices}, "system.volume_known"))
         return None
     percent = r.number(fields.VOLUME_UNCERTAINTY)
-    salinity = r.number(fields.SALINITY)
-    temperature = r.number(fields.TEMPERATURE)
+    water, assumed = _water(r)
     ph = r.number(fields.PH)
     if volume is None:
         return None
     uncertainty = VOLUME_UNCERTAINTY[known] if percent is None else percent / 100.0
-    standard = Water()
-    water = Water(
-        standard.salinity if salinity is None else salinity,
-        standard.temperature_c if temperature is None else temperature,
-    )
     if known == "unknown":
         # A dose for too large a volume is an overdose, so an unknown volume counts at its low end.
         volume *= 1.0 - uncertainty
-    assumed = salinity is None or temperature is None
     return System(r.text("system.name"), volume, uncertainty, known, water, ph, assumed)
 
 
@@ -227,7 +253,14 @@ def _additive(r: _Reader, catalogue: Catalogue, parameter: Parameter) -> Additiv
     if r.value("additive.label") is not None:
         dose_l = r.needed(fields.LABEL_DOSE)
         water_l = r.needed(fields.LABEL_WATER)
-        raises = r.needed(fields.label_raises(parameter))
+        raises_field = fields.label_raises(parameter)
+        label = r.value(raises_field.path)
+        if isinstance(label, Typed) and label.unit and label.unit not in {u.id for u in raises_field.units.units}:
+            # The label speaks of another parameter than the one to raise.
+            params = {"chemical": "", "parameter": parameter.name}
+            r.wrong.append(Reason("does_not_raise", params, "additive.chemical"))
+            return None
+        raises = r.needed(raises_field)
         if dose_l is None or water_l is None or raises is None:
             return None
         return Labelled(dose_l * 1000.0, water_l, raises, parameter.kind)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from dataclasses import dataclass
 from datetime import timedelta
 
 from evenwater.engine.limits import Guardrail, Standing
@@ -30,7 +31,7 @@ def objections(question: CorrectionQuestion) -> tuple[Reason, ...]:
     tuple of Reason
         Every objection, in the order of the sheet.
     """
-    unreadable = tuple(_not_finite(question))
+    unreadable = tuple(_out_of_reach(question))
     if unreadable:
         return unreadable
     reading = tuple(_reading(question))
@@ -39,19 +40,67 @@ def objections(question: CorrectionQuestion) -> tuple[Reason, ...]:
     return (*reading, *target, *_pace(question), *_additive(question))
 
 
-def _not_finite(q: CorrectionQuestion) -> Iterator[Reason]:
-    figures = {
-        "system.net_volume": q.system.volume_l,
-        "change.measured": q.measured,
-        "change.target": q.target,
-        "change.daily_use": q.use,
-        "change.fastest_rise": 0.0 if q.fastest is None else q.fastest,
-        "pump.flow": q.pump.flow_ml_per_min,
-        "pump.largest_share": q.pump.largest_share,
-    }
-    for path, value in figures.items():
-        if not math.isfinite(value):
-            yield Reason("not_a_number", {"text": str(value)}, path)
+_LARGEST = 1e9
+
+
+@dataclass(frozen=True)
+class _Figure:
+    """A figure at the door of the engine, with what makes sense of it at all."""
+
+    path: str
+    value: float | None
+    low: float = 0.0
+    high: float = _LARGEST
+
+
+# The least that a volume, a mass or a flow can be and still be divided by.
+_TRACE = 1e-9
+
+
+def _figures(q: CorrectionQuestion) -> tuple[_Figure, ...]:
+    system, pump, batch = q.system, q.pump, q.additive
+    stock = (
+        (
+            _Figure("additive.dissolved", batch.grams, _TRACE),
+            _Figure("additive.made_up_to", batch.made_up_l, _TRACE),
+            _Figure("additive.purity", batch.purity, _TRACE, 1.0),
+        )
+        if isinstance(batch, Dissolved)
+        else (
+            _Figure("additive.label.dose", batch.dose_ml, _TRACE),
+            _Figure("additive.label.water", batch.water_l, _TRACE),
+            _Figure("additive.label.raises", batch.raises, 0.0),
+        )
+    )
+    return (
+        _Figure("system.net_volume", system.volume_l, _TRACE),
+        _Figure("system.volume_uncertainty", system.volume_uncertainty, 0.0, 1.0),
+        _Figure("system.salinity", system.water.salinity, 0.0, 60.0),
+        _Figure("system.temperature", system.water.temperature_c, -5.0, 60.0),
+        _Figure("system.ph", system.ph, 0.0, 14.0),
+        _Figure("change.measured", q.measured),
+        _Figure("change.target", q.target),
+        _Figure("change.daily_use", q.use),
+        _Figure("change.fastest_rise", q.fastest, -_LARGEST),
+        *stock,
+        _Figure("pump.flow", pump.flow_ml_per_min, _TRACE),
+        _Figure("pump.smallest_dose", pump.smallest_ml),
+        _Figure("pump.step", pump.step_ml, _TRACE),
+        _Figure("pump.largest_share", pump.largest_share, _TRACE, 1.0),
+        _Figure("pump.doses_per_day", pump.doses_per_day, 1.0, 1440.0),
+    )
+
+
+def _out_of_reach(q: CorrectionQuestion) -> Iterator[Reason]:
+    """Yield the figures that are not finite, or that no field would admit (H30)."""
+    for item in _figures(q):
+        if item.value is None:
+            continue
+        if not math.isfinite(item.value):
+            yield Reason("not_a_number", {"text": str(item.value)}, item.path)
+        elif not item.low <= item.value <= item.high:
+            params = {"number": item.value, "low": item.low, "high": item.high, "unit": "", "above_low": False}
+            yield Reason("out_of_range", params, item.path)
 
 
 def _reading(q: CorrectionQuestion) -> Iterator[Reason]:

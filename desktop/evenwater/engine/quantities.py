@@ -65,7 +65,7 @@ def density_kg_per_l(water: Water) -> float:
     Source: TEOS-10 through gsw, with absolute salinity taken as reference salinity, as for
     seawater of standard composition.
     """
-    import gsw  # noqa: PLC0415  (deferred: only needed when a density is)
+    import gsw
 
     absolute = gsw.SR_from_SP(water.salinity)
     return float(gsw.rho(absolute, gsw.CT_from_t(absolute, water.temperature_c, 0.0), 0.0)) / 1000.0

@@ -116,12 +116,14 @@ def read(text: str, field: Field, beside: str = "", water: Water | None = None) 
     if isinstance(unit, Reason):
         return Wrong(unit)
     decimal = Entered(text, Decimal(token.replace(",", ".")), unit.id)
-    if _THOUSANDS.fullmatch(token) and not field.whole:
+    whole = decimal.number == decimal.number.to_integral_value()
+    if _THOUSANDS.fullmatch(token):
         grouped = Entered(text, Decimal(token.replace(",", "").replace(".", "")), unit.id)
         if admits(grouped, field, water):
-            both = (decimal, grouped) if admits(decimal, field, water) else (grouped,)
+            fits = admits(decimal, field, water) and (whole or not field.whole)
+            both = (decimal, grouped) if fits else (grouped,)
             return Ask(both, Reason("two_readings", {"text": text, "unit": unit.shown, "readings": both}, field.path))
-    if field.whole and decimal.number != decimal.number.to_integral_value():
+    if field.whole and not whole:
         return _wrong("not_whole", field, text)
     if not admits(decimal, field, water):
         return Wrong(_out_of_range(decimal, field, water))
@@ -174,9 +176,12 @@ def named_unit(rest: str, field: Field, beside: str = "") -> Unit | Reason:
     choices = tuple(u.id for u in field.units.units)
     params = {"unit": rest, "choices": choices}
     if not rest:
-        if beside or field.bare or field.kind == "number":
-            return field.units.unit(beside or field.unit)
-        return Reason("unit_missing", params, field.path)
+        if not beside and not field.bare and field.kind != "number":
+            return Reason("unit_missing", params, field.path)
+        if (beside or field.unit) not in choices:
+            # The field's list changed under the number, as when another parameter is chosen.
+            return Reason("unknown_unit", {"unit": beside, "choices": choices}, field.path)
+        return field.units.unit(beside or field.unit)
     for unit in field.units.units:
         if rest in (unit.id, unit.shown, *unit.spellings):
             return unit
@@ -185,13 +190,13 @@ def named_unit(rest: str, field: Field, beside: str = "") -> Unit | Reason:
         return Reason("bare_gallon", params, field.path)
     if field.kind == "salinity" and folded in _GRAVITIES:
         return Reason("bare_gravity", params, field.path)
-    if field.kind.split()[0] in ("nitrate", "phosphate", "alkalinity") and _base(folded) in _WITHOUT_BASIS:
-        return Reason("as_what", params, field.path)
     for unit in field.units.units:
         names = (unit.id, unit.shown, *unit.spellings)
         # "Mg" is not "mg": a capital M is never taken for milli.
         if not rest.startswith("M") and folded in (name.casefold() for name in names):
             return unit
+    if field.kind.split()[0] in ("nitrate", "phosphate", "alkalinity") and _base(folded) in _WITHOUT_BASIS:
+        return Reason("as_what", params, field.path)
     return Reason("unknown_unit", params, field.path)
 
 

@@ -12,10 +12,17 @@ from evenwater.engine.stock import NEARLY_SATURATED, Dissolved
 
 # A dose rounded by more than this needs a finer step or fewer doses; common practice, no source.
 ROUNDING_SHARE = 0.05
+SLOWER_SHARE = 1.25
+# No metering pump gives less than this; common practice, no source.
+TINY_ML = 0.01
 
 
 def remarks(
-    q: CorrectionQuestion, doses: Schedule, single_ml: float, near: Sequence[Nearness], whole_jug: float | None
+    q: CorrectionQuestion,
+    doses: Schedule,
+    plan: tuple[float, float],
+    near: Sequence[Nearness],
+    whole_jug: float | None,
 ) -> tuple[Reason, ...]:
     """Return the remarks on a plan.
 
@@ -25,8 +32,8 @@ def remarks(
         The question.
     doses : Schedule
         The doses after rounding.
-    single_ml : float
-        The single dose before rounding [mL].
+    plan : tuple of float
+        The single dose [mL] and the length [day] before rounding.
     near : sequence of Nearness
         How near the plan comes to each limit.
     whole_jug : float or None
@@ -37,7 +44,7 @@ def remarks(
     tuple of Reason
         In the order in which they matter.
     """
-    return (*_water(q), *_limits(q, near), *_doses(doses, single_ml, q), *_jug(q, whole_jug))
+    return (*_water(q), *_limits(q, near), *_doses(doses, *plan, q), *_jug(q, whole_jug))
 
 
 def _water(q: CorrectionQuestion) -> Iterator[Reason]:
@@ -68,10 +75,13 @@ def _limits(q: CorrectionQuestion, near: Sequence[Nearness]) -> Iterator[Reason]
         yield Reason("restricted", {"chemical": q.additive.chemical.name})
 
 
-def _doses(doses: Schedule, single_ml: float, q: CorrectionQuestion) -> Iterator[Reason]:
+def _doses(doses: Schedule, single_ml: float, wanted_days: float, q: CorrectionQuestion) -> Iterator[Reason]:
     lost = 1.0 - doses.dose_ml / single_ml
-    if lost > ROUNDING_SHARE and doses.count > 1:
-        yield Reason("rounding_large", {"lost": lost, "single_ml": single_ml, "step_ml": doses.step_ml})
+    slower = doses.lasts_days / wanted_days
+    if doses.count > 1 and (lost > ROUNDING_SHARE or slower > SLOWER_SHARE):
+        yield Reason("rounding_large", {"lost": lost, "slower": slower, "step_ml": doses.step_ml})
+    if q.pump.smallest_ml is None and doses.dose_ml < TINY_ML:
+        yield Reason("dose_tiny", {"dose_ml": doses.dose_ml})
     if q.use > 0.0:
         smallest = q.pump.smallest_ml or 0.0
         if doses.upkeep_ml <= 0.0 or doses.upkeep_ml < smallest:

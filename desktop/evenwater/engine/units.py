@@ -12,7 +12,7 @@ the molar mass of CaO; atomic weights from periodictable (CIAAW).
 from __future__ import annotations
 
 from dataclasses import dataclass
-from functools import lru_cache
+from functools import cache, lru_cache
 from importlib import resources
 from typing import Any
 
@@ -142,7 +142,7 @@ KINDS["salinity per day"] = Kind("salinity per day", KINDS["salinity per day"].u
 @lru_cache(maxsize=1)
 def registry() -> Any:
     """Return the one pint registry, with the units that follow from computed molar masses."""
-    import pint  # noqa: PLC0415  (deferred: costs more than a first paint may)
+    import pint
 
     text = resources.files("evenwater.engine").joinpath("units.txt").read_text(encoding="utf-8")
     made: Any = pint.UnitRegistry(None, cache_folder=None, on_redefinition="raise")
@@ -156,7 +156,7 @@ def registry() -> Any:
     return made
 
 
-@lru_cache(maxsize=None)
+@cache
 def linear(kind: str, unit_id: str) -> tuple[float, float]:
     """Return ``(factor, offset)`` with canonical value = factor * value + offset.
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from datetime import datetime
 
 from evenwater.engine.correction import Answer, Refused
@@ -86,9 +87,9 @@ def _offers(reason: Reason) -> tuple[Offer, ...]:
 def headline(doses: Schedule) -> str:
     """Return the figure to set, per hour, never above what is dosed: 4.7."""
     hourly = doses.dose_ml * doses.per_day / 24.0
-    digits = max(2, 3 - len(str(int(hourly))))
+    digits = max(0, 2 - math.floor(math.log10(hourly)))
     grain = 10.0**digits
-    return figure(int(hourly * grain + 1e-9) / grain, digits)
+    return figure(math.floor(hourly * grain + 1e-9) / grain, digits)
 
 
 def _answered(answer: Answer, now: datetime) -> AnswerView:

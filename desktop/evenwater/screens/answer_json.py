@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from datetime import datetime
 from typing import Any
 
 from evenwater.engine.correction import Answer
@@ -98,7 +99,7 @@ def answered(answer: Answer) -> Json:
     }
 
 
-def text(body: Mapping[str, Any], answer: Answer | None) -> str:
+def text(body: Mapping[str, Any], answer: Answer | None, now: datetime) -> str:
     """Return an outcome for people: cautions before numbers, then the plan, or the reasons.
 
     Parameters
@@ -107,6 +108,8 @@ def text(body: Mapping[str, Any], answer: Answer | None) -> str:
         The JSON object.
     answer : Answer or None
         The plan, when there is one.
+    now : datetime
+        The present in the zone that dates are written in.
 
     Returns
     -------
@@ -114,16 +117,17 @@ def text(body: Mapping[str, Any], answer: Answer | None) -> str:
         Lines.
     """
     if answer is not None:
-        shown = view(answer, answer.question.now)
+        shown = view(answer, now)
         lines = [f"Caution: {c}" for c in shown.cautions]
         lines += ["", f"{shown.figure} {shown.figure_unit} {shown.second}", shown.third, shown.set_by, ""]
         lines += [f"{bar.label}: {bar.text}" for bar in shown.bars]
-        lines += ["", *(f"Note: {r}" for r in shown.remarks), ""]
+        lines += ["", *(f"Note: {r}" for r in shown.remarks)] if shown.remarks else []
+        lines.append("")
         lines += [f"{w.what + ': ' if w.what else ''}{w.how} = {w.gives}" for w in shown.working]
         return "\n".join(lines).replace("\u00a0", " ")
     if "result" in body:
         result = body["result"]
         return f"{significant(result['value'], 6)} {words.unit_words(result['unit'])}"
     if body["status"] == "refused":
-        return "\n".join(f"Refused: {r['text']}" for r in body["reasons"])
+        return "\n".join(": ".join(filter(None, ("Refused", r.get("field"), r["text"]))) for r in body["reasons"])
     return "Not a question Evenwater can read; see the messages."

@@ -1,7 +1,9 @@
 """The plan's identity: short enough to read out, with check characters against a misread one.
 
-Check characters: ISO/IEC 7064, MOD 97-10, over Crockford's base 32 alphabet (no I, L, O, U), letters
-counted 10 to 35 as the standard has them.
+Crockford's base 32 alphabet has no I, L, O and U. The check characters are those of ISO/IEC 7064,
+MOD 97-10, over the id taken as one number in base 32: 97 is prime and larger than the base, so every
+single wrong character and every swap of neighbours is caught, which is not so when letters are
+spelled as two decimal digits.
 """
 
 from __future__ import annotations
@@ -29,5 +31,7 @@ def valid(text: str) -> bool:
 
 
 def _check(body: str) -> str:
-    digits = "".join(str(int(c, 36)) for c in body)
-    return f"{98 - int(digits) * 100 % 97:02d}"
+    number = 0
+    for character in body:
+        number = number * len(_ALPHABET) + _ALPHABET.index(character)
+    return f"{98 - number * 100 % 97:02d}"

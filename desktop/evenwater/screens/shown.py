@@ -16,7 +16,6 @@ _DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Su
 _MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 # From here on millilitres are written as litres, so that no dose has four digits before the point.
 _LITRES_FROM_ML = 1000.0
-_EXACT_ML = 4
 
 
 def with_unit(number: str, unit: str) -> str:
@@ -64,8 +63,14 @@ class Shown:
 def dose(ml: float) -> str:
     """Write a dose exactly: never rounded again, never four digits before the point (L6)."""
     if ml >= _LITRES_FROM_ML:
-        return f"{with_unit(figure(ml / 1000.0, _EXACT_ML + 3), 'L')} (litres)"
-    return with_unit(figure(ml, _EXACT_ML), "mL")
+        return f"{with_unit(_exact(Decimal(repr(ml)) / 1000), 'L')} (litres)"
+    return with_unit(_exact(Decimal(repr(ml))), "mL")
+
+
+def _exact(number: Decimal) -> str:
+    """Write every digit of a number, without exponent and trailing zeros."""
+    text = format(number, "f")
+    return text.rstrip("0").rstrip(".") if "." in text else text
 
 
 def about(ml: float) -> str:
@@ -83,8 +88,10 @@ def about(ml: float) -> str:
 def seconds(value: float) -> str:
     """Write a pump's running time, downwards: tenths below a minute, then minutes and seconds."""
     if value < 60.0:
-        grains = 10.0 if value >= 1.0 else 100.0
-        return with_unit(figure(math.floor(value * grains + 1e-9) / grains, 2), "s")
+        # Tenths, and below a second two digits that count.
+        places = 1 if value >= 1.0 else 1 - math.floor(math.log10(value))
+        grains = 10.0**places
+        return with_unit(figure(math.floor(value * grains + 1e-9) / grains, places), "s")
     minutes, rest = divmod(math.floor(value + 1e-9), 60)
     return f"{with_unit(str(minutes), 'min')} {with_unit(str(rest), 's')}" if rest else with_unit(str(minutes), "min")
 

@@ -61,6 +61,14 @@ def _choice(entered: Any) -> str:
     return with_unit(figure(float(entered.number), 6), unit_words(entered.unit))
 
 
+def _out_of_range(p: Params) -> str:
+    low, high = significant(p["low"], 4), with_unit(significant(p["high"], 4), p["unit"])
+    start = f"more than {low}" if p["above_low"] else f"{low}"
+    number = with_unit(figure(p["number"], 6), p["unit"])
+    joined = f"{start}, up to {high}" if p["above_low"] else f"{start} to {high}"
+    return f"{number} is outside what can be entered here: {joined}."
+
+
 # What the strict reader says. None of these needs the parameter.
 _ENTRY: dict[str, Callable[[Params], str]] = {
     "missing": lambda p: "Fill this in.",
@@ -74,7 +82,7 @@ _ENTRY: dict[str, Callable[[Params], str]] = {
     if len(p["readings"]) > 1
     else f"“{p['text']}”: is {_choice(p['readings'][0])} meant? Write it without a thousands mark.",
     "not_whole": lambda p: f"“{p['text']}” must be a whole number.",
-    "out_of_range": lambda p: _out_of_range(p),
+    "out_of_range": _out_of_range,
     "unit_missing": lambda p: f"The unit is missing. Write {listed(p['choices'])} after the number.",
     "bare_gallon": lambda p: "Which gallon? Write US gal (3.785 L) or imperial gal (4.546 L).",
     "bare_gravity": lambda p: f"At which temperatures? Write {listed(p['choices'][1:])}, as on the hydrometer.",
@@ -86,16 +94,11 @@ _ENTRY: dict[str, Callable[[Params], str]] = {
     "unknown_parameter": lambda p: f"“{p['text']}” is not known. Write {listed(p['choices'])}.",
     "unknown_choice": lambda p: f"“{p['text']}” is not one of the choices. Write {listed(p['choices'])}.",
     "which_hydrate": lambda p: f"Which “{p['text']}”? The bag says one of: {listed(p['choices'])}.",
+    "does_not_raise": lambda p: (
+        f"{(p['chemical'] or 'This bottle').capitalize()} does not raise {p['parameter']}. Choose another additive."
+    ),
     "unknown_chemical": lambda p: f"“{p['text']}” is not known. Known are: {listed(p['choices'])}.",
 }
-
-
-def _out_of_range(p: Params) -> str:
-    low, high = significant(p["low"], 4), with_unit(significant(p["high"], 4), p["unit"])
-    start = f"more than {low}" if p["above_low"] else f"{low}"
-    number = with_unit(figure(p["number"], 6), p["unit"])
-    joined = f"{start}, up to {high}" if p["above_low"] else f"{start} to {high}"
-    return f"{number} is outside what can be entered here: {joined}."
 
 
 def _implausible(p: Params, s: Shown) -> str:
@@ -136,9 +139,6 @@ _PLAN: dict[str, Callable[[Params, Shown], str]] = {
     "rise_needs_reason": lambda p, s: (
         f"{s.per_day(p['fastest'])} is above the recommended {s.per_day(p['recommended'])}. Write the reason, or slow "
         "it down."
-    ),
-    "does_not_raise": lambda p, s: (
-        f"{(p['chemical'] or 'This bottle').capitalize()} does not raise {p['parameter']}. Choose another additive."
     ),
     "does_not_dissolve": lambda p, s: (
         f"{figure(p['made'], 0)} g of {p['chemical']} in a litre cannot dissolve: at {figure(p['temperature_c'], 0)} °C "
@@ -198,8 +198,11 @@ _PLAN: dict[str, Callable[[Params, Shown], str]] = {
         f"{p['chemical'].capitalize()} is dangerous to people and easy to overdose. Use it only if you are trained for it."
     ),
     "rounding_large": lambda p, s: (
-        f"Rounding the dose down to steps of {dose(p['step_ml'])} takes {figure(100.0 * p['lost'], 0)} % off it, so the "
-        "rise is slower. Use fewer doses a day or a finer step."
+        f"Rounding the dose down to steps of {dose(p['step_ml'])} makes the correction {significant(p['slower'], 2)} times "
+        "as long. Use fewer doses a day or a finer step."
+    ),
+    "dose_tiny": lambda p, s: (
+        f"No pump gives {dose(p['dose_ml'])} at a time. Make a weaker stock, or choose fewer doses a day."
     ),
     "upkeep_too_small": lambda p, s: (
         "Afterwards the upkeep in so many doses is too small for this pump. Plan the upkeep with fewer doses a day."

@@ -1,0 +1,170 @@
+"""The Correct sheet without its widgets: records to a question, a question to what is shown."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass
+from datetime import UTC, datetime
+from typing import Any
+
+from evenwater.engine import intake
+from evenwater.engine.catalogue import Catalogue, Parameter
+from evenwater.engine.correction import Answer, Refused, solve
+from evenwater.engine.fields import NET_VOLUME
+from evenwater.engine.quantities import Typed, from_canonical, significant, to_canonical
+from evenwater.engine.reader import Ok, read
+from evenwater.screens.answer import shown_of, view
+from evenwater.screens.ramp import chart
+from evenwater.screens.shown import Shown, with_unit
+from evenwater.screens.views import AnswerView, ChartView
+
+# What stands in a stock's "chemical" when the jug is a bottle known only by its label.
+BOTTLE = "bottle"
+
+Values = Mapping[str, Typed]
+
+SYSTEM_FIELDS = ("name", "net_volume", "volume_known", "volume_uncertainty", "salinity", "temperature", "ph")
+CHANGE_FIELDS = ("measured", "measured_at", "target", "daily_use", "fastest_rise", "reason")
+STOCK_FIELDS = ("chemical", "dissolved", "made_up_to", "purity")
+LABEL_FIELDS = ("dose", "water", "raises")
+PUMP_FIELDS = ("name", "flow", "smallest_dose", "step", "largest_share", "doses_per_day")
+
+
+@dataclass(frozen=True)
+class Evaluated:
+    """A question's result and what the sheet shows of it; ``chart`` only with an answer."""
+
+    result: Answer | Refused | intake.Unread
+    view: AnswerView
+    chart: ChartView | None = None
+
+
+def is_bottle(stock: Values) -> bool:
+    """Return whether a stock is a bottle known only by its label."""
+    named = stock.get("chemical", Typed("")).text
+    return named == BOTTLE or (not named and any(stock.get(f"label_{f}", Typed("")).text for f in LABEL_FIELDS))
+
+
+def raw_question(parameter: str, system: Values, correction: Values, stock: Values, pump: Values) -> dict[str, Any]:
+    """Put the fields of four records together as a question file has them.
+
+    Parameters
+    ----------
+    parameter : str
+        Name of the parameter to raise.
+    system, correction, stock, pump : mapping of str to Typed
+        The records' fields as typed; empty ones may be absent.
+
+    Returns
+    -------
+    dict
+        Tables ``system``, ``change``, ``additive`` and ``pump``.
+    """
+
+    def table(values: Values, names: tuple[str, ...], prefix: str = "") -> dict[str, Any]:
+        found = {name: values.get(prefix + name, Typed("")) for name in names}
+        return {name: typed for name, typed in found.items() if typed.text.strip()}
+
+    additive: dict[str, Any] = table(stock, STOCK_FIELDS)
+    if is_bottle(stock):
+        additive = {"label": table(stock, LABEL_FIELDS, "label_")}
+    return {
+        "kind": "correction",
+        "system": table(system, SYSTEM_FIELDS),
+        "change": {"parameter": parameter, **table(correction, CHANGE_FIELDS)},
+        "additive": additive,
+        "pump": table(pump, PUMP_FIELDS),
+    }
+
+
+def evaluate(raw: Mapping[str, Any], catalogue: Catalogue, now: datetime) -> Evaluated:
+    """Read the question, plan it, and turn the result into what the sheet shows.
+
+    Parameters
+    ----------
+    raw : mapping
+        The question as typed.
+    catalogue : Catalogue
+        Parameters and chemicals.
+    now : datetime
+        The present in the keeper's zone.
+
+    Returns
+    -------
+    Evaluated
+        The result with its view, and its chart when there is a plan.
+    """
+    question = intake.correction(raw, catalogue, now.astimezone(UTC))
+    if isinstance(question, intake.Unread):
+        return Evaluated(question, view(question, now))
+    shown = shown_of(question)
+    result = solve(question)
+    return Evaluated(
+        result, view(result, now, shown), chart(result, shown) if isinstance(result, Answer) else None
+    )
+
+
+def slower(answer: Answer, ends_at: float) -> Typed:
+    """Return the fastest rise to enter so that the correction ends at a later instant.
+
+    Parameters
+    ----------
+    answer : Answer
+        The plan whose end was moved.
+    ends_at : float
+        Where the end was put [s since the epoch].
+
+    Returns
+    -------
+    Typed
+        A rise per day in the keeper's unit, three digits, rounded down: never faster than asked.
+    """
+    q = answer.question
+    days = max((ends_at - q.now.timestamp()) / 86400.0, 1.0 / q.pump.doses_per_day)
+    unit = f"{shown_of(q).rise_unit} per day"
+    wanted = from_canonical((q.target - q.measured) / days, f"{q.parameter.kind} per day", unit, q.system.water)
+    grain = 10.0 ** (math.floor(math.log10(wanted)) - 2)
+    return Typed(significant(math.floor(wanted / grain + 1e-9) * grain, 3), unit)
+
+
+def hints(parameter: Parameter, system: Values, unit: str) -> dict[str, str]:
+    """Return the quiet line under each field: what is usual, in the unit the field shows.
+
+    Parameters
+    ----------
+    parameter : Parameter
+        What is raised.
+    system : mapping of str to Typed
+        The system's fields, for the litres beside a volume in gallons.
+    unit : str
+        Id of the unit that the reading's field shows.
+
+    Returns
+    -------
+    dict of str to str
+        Hints by the field's path.
+    """
+    shown = Shown(parameter, unit, intake.water_of({"system": dict(system)}))
+    low, high = (shown.number(parameter.canonical(v)) for v in parameter.range_kept)
+    digits = 5 if unit.startswith("SG") else 3
+    kept = f"{significant(low, digits)} to {with_unit(significant(high, digits), shown.unit_words)}"
+    recommended, hard = (parameter.canonical(v) for v in (parameter.rise_recommended, parameter.rise_hard))
+    return {
+        "system.net_volume": _litres(system),
+        "system.volume_uncertainty": "half of a 95 % range",
+        "change.measured": f"usual kit within {shown.rise(parameter.canonical(parameter.kit_accuracy), 2)}",
+        "change.target": f"usually kept: {kept}",
+        "change.fastest_rise": f"recommended {shown.rise(recommended)}, most {shown.rise(hard)}",
+        "change.daily_use": "what the animals take in a day",
+        "additive.purity": "100 % when the bag does not say",
+    }
+
+
+def _litres(system: Values) -> str:
+    typed = system.get("net_volume", Typed(""))
+    result = read(typed.text, NET_VOLUME, typed.unit)
+    if isinstance(result, Ok) and result.entered.unit != "L":
+        litres = to_canonical(float(result.entered.number), "volume", result.entered.unit)
+        return f"= {with_unit(significant(litres, 4), 'L')}"
+    return "water only: no rock, no sand"

@@ -1,0 +1,97 @@
+"""Sentences about the log, the cards and what undo would do."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from evenwater.engine.reasons import Reason
+from evenwater.screens.words import FIELD_WORDS
+
+_SENTENCES: dict[str, Callable[[Mapping[str, Any]], str]] = {
+    "store.read_only": lambda p: "The log cannot be written: the file or its folder is read-only.",
+    "store.locked": lambda p: "The log is busy in another window or program. It is tried again with the next edit.",
+    "store.io": lambda p: "The disk does not answer. What you type is kept here and saved when it does.",
+    "store.full": lambda p: "The disk is full. What you type is kept here; make room, then go on.",
+    "store.damaged": lambda p: (
+        "The log file is damaged. Nothing was changed in it; "
+        + (f"its newest backup is {p['backup']}." if p.get("backup") else "no backup was found beside it.")
+    ),
+    "store.failed": lambda p: "The log could not be used. What you type is kept here; try again.",
+    "store.foreign": lambda p: "That file is not a log of Evenwater. Nothing was changed in it.",
+    "store.newer": lambda p: "The log was made by a newer Evenwater. Update the program to open it.",
+    "store.cannot_open": lambda p: "The log cannot be opened at that place.",
+    "store.migration_failed": lambda p: "The log could not be brought up to date. Its backup from before is unchanged.",
+    "store.not_empty": lambda p: "The log already holds something, so it was not filled.",
+    "store.record_gone": lambda p: "Another window removed this in the meantime.",
+    "store.record_exists": lambda p: "Another window added this in the meantime.",
+    "store.plan_id_taken": lambda p: "A card with this plan id exists already.",
+    "store.card_unknown": lambda p: "That card is not in the log.",
+    "store.card_state": lambda p: "A card that is void cannot be in use again. Print a new one.",
+    "card_not_painted": lambda p: "The card could not be painted on that device.",
+    "card_not_written": lambda p: "The card could not be written there. Choose another folder.",
+    "card_fonts_missing": lambda p: "The card's typeface is missing. Install the program again.",
+    "card_paper_refused": lambda p: f"The printer put {p['got']} in place of {p['wanted']}. Choose the right paper.",
+}
+
+_KINDS = {"system": "system", "stock": "batch", "pump": "pump", "correction": "correction"}
+_TABLES = {"system": "system", "stock": "additive", "pump": "pump", "correction": "change"}
+_OTHER = {
+    "name": "the name",
+    "parameter": "what to raise",
+    "stock": "the batch",
+    "mixed_on": "the date of mixing",
+    "label_dose": "the dose on the label",
+    "label_water": "the water on the label",
+    "label_raises": "the rise on the label",
+}
+
+
+def sentence(reason: Reason) -> str:
+    """Return the sentence for a reason of the log or the card; unknown ones keep their own words."""
+    words = _SENTENCES.get(reason.code)
+    return words(reason.params) if words else f"The log could not be used ({reason.code})."
+
+
+def field_words(kind: str, field: str) -> str:
+    """Return what a field of a record is called in a sentence.
+
+    Parameters
+    ----------
+    kind : str
+        Kind of the record.
+    field : str
+        Name of the field.
+
+    Returns
+    -------
+    str
+        Words such as "the reading".
+    """
+    if kind == "correction" and field == "pump":
+        return "the pump"
+    return FIELD_WORDS.get(f"{_TABLES.get(kind, '')}.{field}") or _OTHER.get(field, field.replace("_", " "))
+
+
+def step_words(verb: str, code: str, kind: str, field: str) -> str:
+    """Return what undo or redo would do.
+
+    Parameters
+    ----------
+    verb : str
+        "Undo" or "Redo".
+    code : str
+        "edit", "add" or "remove".
+    kind : str
+        Kind of the record.
+    field : str
+        Name of the field, for an edit.
+
+    Returns
+    -------
+    str
+        Words such as "Undo: change of the reading".
+    """
+    noun = _KINDS.get(kind, kind)
+    what = {"add": f"adding a {noun}", "remove": f"removing a {noun}"}.get(code)
+    return f"{verb}: {what or f'change of {field_words(kind, field)}'}"

@@ -1,0 +1,311 @@
+"""The one document: every window reads it, every edit goes through it, every change is announced."""
+
+# ruff: noqa: N815  (signals have Qt's spelling)
+
+from __future__ import annotations
+
+import uuid
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass
+
+from PySide6.QtCore import QObject, Signal
+
+from evenwater.engine.quantities import Typed
+from evenwater.engine.reasons import Reason
+from evenwater.session.changes import Change, RecordsChange, UndoState
+from evenwater.session.mirror import Mirror
+from evenwater.session.waiting import WaitingLine
+from evenwater.store import (
+    NOTHING,
+    AddRecord,
+    Card,
+    Edit,
+    Label,
+    RemoveRecord,
+    SetField,
+    State,
+    Step,
+    Store,
+    StoreError,
+)
+
+# The file is well, but this step no longer fits it: another window was quicker. Trying it again
+# would fail for ever and keep everything behind it from the disk.
+_NEVER_FITS = ("store.record_gone", "store.record_exists")
+
+
+@dataclass(frozen=True)
+class NewRecord:
+    """A record to be made: its kind, its fields, and its id when that is not to be invented."""
+
+    kind: str
+    fields: Mapping[str, Typed]
+    record_id: str = ""
+
+
+class Document(QObject):
+    """The open document on top of a ``Store``.
+
+    An edit is saved before it is announced. When it cannot be saved it is kept in memory, shown all
+    the same, announced with ``saveFailed``, and tried again with the next edit; ``saveRestored``
+    says that nothing is waiting any more. No method raises because of the disk.
+    """
+
+    changed = Signal(object)
+    """Carries a ``Change``."""
+    recordsChanged = Signal(object)
+    """Carries a ``RecordsChange``; comes before the ``changed`` of the same edit."""
+    undoChanged = Signal(object)
+    """Carries an ``UndoState``."""
+    cardsChanged = Signal(object)
+    """Carries the initiator: the list of issued cards, or the state of one, is another."""
+    saveFailed = Signal(object)
+    """Carries the ``Reason``."""
+    saveRestored = Signal(object)
+    """Carries the number of steps that were waiting."""
+
+    def __init__(self, store: Store, parent: QObject | None = None) -> None:
+        """Show what ``store`` holds. Raises ``StoreError`` when it cannot be read at all."""
+        super().__init__(parent)
+        self._store = store
+        self._mirror = Mirror(store.snapshot())
+        self._waiting = WaitingLine()
+        self._failing = False
+        self._undo_state = UndoState(store.can_undo(), store.can_redo())
+
+    # Reading
+
+    def records(self, kind: str) -> tuple[str, ...]:
+        """Return the ids of the records of ``kind`` in their order."""
+        return self._mirror.ids(kind)
+
+    def kind(self, record_id: str) -> str:
+        """Return the kind of a record, or an empty text when there is no such record."""
+        return self._mirror.kind(record_id)
+
+    def value(self, record_id: str, field: str) -> Typed:
+        """Return a field as it was typed; ``Typed("")`` when nothing was."""
+        return self._mirror.value(record_id, field)
+
+    def values(self, record_id: str) -> Mapping[str, Typed]:
+        """Return the filled-in fields of a record."""
+        return self._mirror.values(record_id)
+
+    # Editing
+
+    def edit(self, record_id: str, field: str, typed: Typed, initiator: object = None, merge: bool = False) -> None:
+        """Set one field. What is there already is neither saved nor announced again.
+
+        ``merge`` joins further keystrokes in the field to one undo step. A correction, whose id is
+        the system's id, a colon and the parameter, comes into being with its first field.
+        """
+        self.refresh()
+        if self._mirror.value(record_id, field) == typed:
+            return
+        self._do(Step("edit", (*self._birth(record_id), SetField(record_id, field, typed))), initiator, merge)
+
+    def commit_point(self) -> None:
+        """End the typing in a field, as when the focus leaves it or Enter is pressed."""
+        self._waiting.commit_point()
+        self._store.commit_point()
+
+    def add_record(self, kind: str, fields: Mapping[str, Typed], initiator: object = None, record_id: str = "") -> str:
+        """Add a record at the end of its list and return its id."""
+        new = NewRecord(kind, fields, record_id or uuid.uuid4().hex)
+        self.refresh()
+        self._do(Step("add", _making(new)), initiator)
+        return new.record_id
+
+    def remove_record(self, record_id: str, initiator: object = None) -> None:
+        """Take a record out, and with a system its corrections; everything else stays."""
+        self.refresh()
+        gone = [r for r in self._mirror.all_ids() if r == record_id or r.startswith(f"{record_id}:")]
+        if gone:
+            # The record itself first: it gives the undo its name.
+            gone.sort(key=len)
+            self._do(Step("remove", tuple(RemoveRecord(r, self._mirror.kind(r)) for r in gone)), initiator)
+
+    def fill(self, records: Sequence[NewRecord], initiator: object = None) -> bool:
+        """Fill a log that has never held anything; this is its beginning and cannot be undone.
+
+        Returns False, after ``saveFailed``, when the log is not new or cannot be written.
+        """
+        edits = tuple(edit for record in records for edit in _making(record))
+        try:
+            self._store.fill(Step("add", edits))
+        except StoreError as error:
+            self.saveFailed.emit(error.reason)
+            return False
+        self._reload(initiator)
+        return True
+
+    def undo(self, initiator: object = None) -> bool:
+        """Take the last step back; False when there is none or the disk refuses."""
+        return self._travel(self._store.undo, initiator)
+
+    def redo(self, initiator: object = None) -> bool:
+        """Bring the step undone last back; False when there is none or the disk refuses."""
+        return self._travel(self._store.redo, initiator)
+
+    def undo_text(self) -> Label | None:
+        """Return what undo would take back, as codes for the words on the button."""
+        return self._undo_state.undo
+
+    def redo_text(self) -> Label | None:
+        """Return what redo would bring back, as codes for the words on the button."""
+        return self._undo_state.redo
+
+    # Saving
+
+    def unsaved(self) -> int:
+        """Return how many steps are only in memory."""
+        return len(self._waiting)
+
+    def save(self) -> bool:
+        """Try to save what is waiting; False, after ``saveFailed``, when something still is."""
+        tried, lost = len(self._waiting), False
+        while self._waiting:
+            step, merge = self._waiting.first()
+            try:
+                self._store.apply(step, merge)
+            except StoreError as error:
+                self.saveFailed.emit(error.reason)
+                if error.reason.code not in _NEVER_FITS:
+                    self._failing = True
+                    return False
+                lost = True
+            self._waiting.drop_first()
+        if lost:
+            self._reload(None)
+        if self._failing:
+            self._failing = False
+            self.saveRestored.emit(tried)
+        return True
+
+    def refresh(self) -> None:
+        """Show what other windows and programs have saved; to be called when a window is activated."""
+        try:
+            elsewhere = self._store.changed_elsewhere()
+        except StoreError as error:
+            self.saveFailed.emit(error.reason)
+            return
+        if elsewhere:
+            self._reload(None)
+            self.cardsChanged.emit(None)
+
+    def backup_fault(self) -> Reason | None:
+        """Return why today's copy of the log could not be made, or None."""
+        return self._store.backup_fault
+
+    def close(self) -> bool:
+        """Save what is waiting and close the log; False when something was lost."""
+        saved = self.save()
+        try:
+            self._store.close()
+        except StoreError as error:
+            self.saveFailed.emit(error.reason)
+        return saved
+
+    # Cards
+
+    def add_card(self, card: Card, initiator: object = None) -> bool:
+        """Register a card before it is printed; the older ones for its purpose become void.
+
+        Returns False, after ``saveFailed``, when it is not on the disk: it must not be printed then.
+        """
+        try:
+            if self.save():
+                self._store.add_card(card)
+                self.cardsChanged.emit(initiator)
+                return True
+        except StoreError as error:
+            self.saveFailed.emit(error.reason)
+        return False
+
+    def cards(self, state: State | None = None) -> list[Card]:
+        """Return the issued cards in ``state``, or all, oldest first."""
+        try:
+            return self._store.cards(state)
+        except StoreError as error:
+            self.saveFailed.emit(error.reason)
+            return []
+
+    def set_card_state(self, plan_id: str, state: State, initiator: object = None) -> bool:
+        """Say that a card became void or was taken down; False, after ``saveFailed``, when not saved."""
+        try:
+            self._store.set_card_state(plan_id, state)
+        except StoreError as error:
+            self.saveFailed.emit(error.reason)
+            return False
+        self.cardsChanged.emit(initiator)
+        return True
+
+    # Inside
+
+    def _birth(self, record_id: str) -> tuple[Edit, ...]:
+        """Return the edits that make a correction which is edited before it exists."""
+        system_id, colon, parameter = record_id.partition(":")
+        if not colon or self._mirror.kind(record_id) or self._mirror.kind(system_id) != "system":
+            return ()
+        return _making(NewRecord("correction", {"parameter": Typed(parameter)}, record_id))
+
+    def _do(self, step: Step, initiator: object, merge: bool = False) -> None:
+        """Save a step if it can be saved, show it in any case, announce it."""
+        self._waiting.put(step, merge)
+        self._mirror.apply(step.edits)
+        self.save()
+        kinds = frozenset(edit.kind for edit in step.edits if not isinstance(edit, SetField))
+        fields: dict[str, frozenset[str]] = {}
+        for edit in step.edits:
+            if isinstance(edit, SetField) and self._mirror.kind(edit.record_id):
+                fields[edit.record_id] = fields.get(edit.record_id, frozenset()) | {edit.field}
+        self._announce(kinds, fields, initiator)
+
+    def _travel(self, move: Callable[[], Step | None], initiator: object) -> bool:
+        """Undo or redo in the log, then show what it led to."""
+        self.commit_point()
+        if not self.save():
+            return False
+        try:
+            step = move()
+        except StoreError as error:
+            self.saveFailed.emit(error.reason)
+            return False
+        if step is None:
+            return False
+        self._reload(initiator)
+        return True
+
+    def _reload(self, initiator: object) -> None:
+        """Read the log again, lay what is waiting over it, announce what is different."""
+        try:
+            fresh = Mirror(self._store.snapshot())
+        except StoreError as error:
+            self.saveFailed.emit(error.reason)
+            return
+        for step in self._waiting.steps():
+            fresh.apply(step.edits)
+        kinds, fields = self._mirror.difference(fresh)
+        self._mirror = fresh
+        self._announce(kinds, fields, initiator)
+
+    def _announce(self, kinds: frozenset[str], fields: Mapping[str, frozenset[str]], initiator: object) -> None:
+        if kinds:
+            self.recordsChanged.emit(RecordsChange(kinds, initiator))
+        for record_id, names in fields.items():
+            self.changed.emit(Change(record_id, names, initiator))
+        try:
+            state = UndoState(self._store.can_undo(), self._store.can_redo())
+        except StoreError as error:
+            self.saveFailed.emit(error.reason)
+            return
+        if state != self._undo_state:
+            self._undo_state = state
+            self.undoChanged.emit(state)
+
+
+def _making(new: NewRecord) -> tuple[Edit, ...]:
+    """Return the edits that make a record; fields without anything in them are left out."""
+    record_id = new.record_id or uuid.uuid4().hex
+    filled = {field: typed for field, typed in new.fields.items() if typed != NOTHING}
+    return (AddRecord(record_id, new.kind), *(SetField(record_id, f, typed) for f, typed in filled.items()))

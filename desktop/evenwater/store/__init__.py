@@ -1,0 +1,33 @@
+"""The log on disk: peewee models on SQLite, numbered migrations, backups. Knows only the engine."""
+
+from evenwater.store.cards import Card, State
+from evenwater.store.errors import StoreError
+from evenwater.store.log import Clock, Store
+from evenwater.store.records import Snapshot
+from evenwater.store.steps import (
+    NOTHING,
+    AddRecord,
+    Edit,
+    Label,
+    RemoveRecord,
+    SetField,
+    Step,
+    label_of,
+)
+
+__all__ = [
+    "NOTHING",
+    "AddRecord",
+    "Card",
+    "Clock",
+    "Edit",
+    "Label",
+    "RemoveRecord",
+    "SetField",
+    "Snapshot",
+    "State",
+    "Step",
+    "Store",
+    "StoreError",
+    "label_of",
+]

@@ -1,0 +1,81 @@
+"""A typed doorway to peewee: queries in, plain tuples out, errors as ``StoreError``."""
+
+from __future__ import annotations
+
+import sqlite3
+from collections.abc import Iterator
+from contextlib import contextmanager
+from typing import Any
+
+import peewee
+
+from evenwater.store.errors import translated
+
+Row = tuple[Any, ...]
+
+
+class Database:
+    """One connection to one SQLite database.
+
+    Only the thread that opened it may use it: peewee keeps the connection per thread, and opening
+    another one on the quiet is switched off.
+    """
+
+    def __init__(self, location: str, name: str, busy_seconds: float) -> None:
+        """Open ``location`` (a ``file:`` address or ``":memory:"``); ``name`` is used in errors.
+
+        ``busy_seconds`` [s] is how long a write waits for another process before it is refused.
+        """
+        self.name = name
+        # FULL: a commit that was acknowledged survives a power cut, not only a crash.
+        pragmas = (("foreign_keys", 1), ("synchronous", "FULL"))
+        self._peewee = peewee.SqliteDatabase(
+            location, pragmas=pragmas, timeout=busy_seconds, uri=True, autoconnect=False
+        )
+        with translated(name):
+            self._peewee.connect()
+
+    @property
+    def connection(self) -> sqlite3.Connection:
+        """The driver's connection, for the backup interface."""
+        connection: sqlite3.Connection = self._peewee.connection()  # type: ignore[no-untyped-call]
+        return connection
+
+    def rows(self, query: peewee.BaseQuery) -> list[Row]:
+        """Run a select and return its rows."""
+        with translated(self.name):
+            return [tuple(row) for row in query.tuples().execute(self._peewee)]
+
+    def run(self, query: peewee.BaseQuery) -> None:
+        """Run an insert, update or delete."""
+        with translated(self.name):
+            query.execute(self._peewee)
+
+    def sql(self, statement: str) -> list[Row]:
+        """Run one literal statement, for schema and pragmas; never with anything typed in it."""
+        with translated(self.name):
+            return [tuple(row) for row in self._peewee.execute_sql(statement).fetchall()]  # type: ignore[no-untyped-call]
+
+    def pragma(self, name: str) -> Any:
+        """Return the single value of a pragma."""
+        return self.sql(f"PRAGMA {name}")[0][0]
+
+    @contextmanager
+    def writing(self) -> Iterator[None]:
+        """Open a transaction that takes the write lock at once and ends with a commit.
+
+        Taking it at once means that what is read inside is what is written over.
+        """
+        with translated(self.name), self._peewee.transaction("IMMEDIATE"):
+            yield
+
+    @contextmanager
+    def reading(self) -> Iterator[None]:
+        """Open a transaction in which several reads see one and the same state."""
+        with translated(self.name), self._peewee.transaction("DEFERRED"):
+            yield
+
+    def close(self) -> None:
+        """Close the connection; closing twice does nothing."""
+        with translated(self.name):
+            self._peewee.close()

@@ -1,0 +1,252 @@
+"""The log: one open file with its records, its undo journal and its cards."""
+
+from __future__ import annotations
+
+import time
+from collections.abc import Callable, Sequence
+from contextlib import AbstractContextManager
+from dataclasses import dataclass
+from datetime import datetime
+from pathlib import Path
+from types import TracebackType
+from typing import Self
+
+from evenwater.engine.quantities import Typed
+from evenwater.engine.reasons import Reason
+from evenwater.store.backups import copy_daily, day_of
+from evenwater.store.cards import Card, Cards, State
+from evenwater.store.database import Database
+from evenwater.store.errors import StoreError, refused
+from evenwater.store.journal import StepJournal
+from evenwater.store.migrations import MIGRATIONS, Migration
+from evenwater.store.opening import open_file, open_in_memory
+from evenwater.store.records import Records, Snapshot
+from evenwater.store.steps import Label, SetField, Step, label_of, utc_now
+
+# Two keystrokes further apart than this [s] are two steps.
+MERGE_SECONDS = 3.0
+# How long [s] a save waits for another window before it is refused; the window stands still so long.
+BUSY_SECONDS = 0.25
+
+
+@dataclass(frozen=True)
+class Clock:
+    """Where the time comes from: ``now`` for the calendar, ``seconds`` for intervals."""
+
+    now: Callable[[], datetime] = utc_now
+    seconds: Callable[[], float] = time.monotonic
+
+
+@dataclass(frozen=True)
+class _Typing:
+    """The step that further keystrokes in the same field may join."""
+
+    number: int
+    record_id: str
+    field: str
+    seconds: float
+
+
+class Store:
+    """One open log. Every method raises ``StoreError`` when the disk or the file refuses.
+
+    A method that returned has its work on the disk. The file is for one thread; several windows
+    and programs may have it open at once.
+    """
+
+    def __init__(self, database: Database, file: Path | None, clock: Clock) -> None:
+        """Take over an open database; ``file`` is None for one in memory. Use ``open``."""
+        self._database = database
+        self._file = file
+        self._clock = clock
+        self._records = Records(database)
+        self._journal = StepJournal(database)
+        self._cards = Cards(database)
+        self._typing: _Typing | None = None
+        self._backup_day = ""
+        self.backup_fault: Reason | None = None
+        """Why today's copy could not be made, or None; the log itself goes on."""
+        self._seen = int(database.pragma("data_version"))
+        self._copy_once_a_day()
+
+    @classmethod
+    def open(
+        cls,
+        file: Path,
+        clock: Clock | None = None,
+        migrations: Sequence[Migration] = MIGRATIONS,
+        busy_seconds: float = BUSY_SECONDS,
+    ) -> Self:
+        """Open the log ``file``, making it and its folder when there is none.
+
+        Raises
+        ------
+        StoreError
+            As ``opening.open_file`` says; the file is then untouched.
+        """
+        times = clock or Clock()
+        return cls(open_file(file, migrations, times.now(), busy_seconds), file, times)
+
+    @classmethod
+    def open_memory(cls, clock: Clock | None = None) -> Self:
+        """Open a log that ends with the program and leaves nothing behind."""
+        return cls(open_in_memory(MIGRATIONS), None, clock or Clock())
+
+    def __enter__(self) -> Self:
+        return self
+
+    def __exit__(
+        self, kind: type[BaseException] | None, error: BaseException | None, trace: TracebackType | None
+    ) -> None:
+        self.close()
+
+    @property
+    def file(self) -> Path | None:
+        """The file on disk, or None for a log in memory."""
+        return self._file
+
+    def close(self) -> None:
+        """Close the log; nothing waits to be saved, so nothing can fail to be."""
+        self._database.close()
+
+    # Reading
+
+    def records(self, kind: str) -> tuple[str, ...]:
+        """Return the ids of the records of ``kind`` in their order."""
+        return self._records.ids(kind)
+
+    def values(self, record_id: str) -> dict[str, Typed]:
+        """Return the filled-in fields of a record as they were typed."""
+        return self._records.values(record_id)
+
+    def snapshot(self) -> Snapshot:
+        """Return all records and values as they are at one moment."""
+        with self._database.reading():
+            self._seen = int(self._database.pragma("data_version"))
+            return self._records.snapshot()
+
+    def changed_elsewhere(self) -> bool:
+        """Say whether another window or program has saved since the last ``snapshot``."""
+        return int(self._database.pragma("data_version")) != self._seen
+
+    # Editing
+
+    def apply(self, step: Step, merge: bool = False) -> Step | None:
+        """Save one step in one transaction and return it as recorded, or None when it changes nothing.
+
+        With ``merge`` it joins the step before, when both are typing in one field, no commit point
+        lies between them and no more than ``MERGE_SECONDS`` have passed; it is saved all the same.
+
+        Raises
+        ------
+        StoreError
+            Nothing of the step is saved then.
+        """
+        self._copy_once_a_day()
+        typing, self._typing = self._typing, None
+        with self._writing():
+            edits = self._records.complete(step.edits)
+            if not edits:
+                self._typing = typing
+                return None
+            at, seconds = self._clock.now(), self._clock.seconds()
+            last = edits[-1]
+            if merge and isinstance(last, SetField) and len(edits) == 1 and self._joins(typing, last, seconds):
+                number = self._journal.last_done()
+                self._journal.lengthen(number, last.after, at)
+            else:
+                number = self._journal.append(step.code, edits, at)
+        if step.code == "edit" and isinstance(last, SetField):
+            self._typing = _Typing(number, last.record_id, last.field, seconds)
+        return Step(step.code, tuple(edits), number, at)
+
+    def commit_point(self) -> None:
+        """End the typing in a field: what comes next is a step of its own."""
+        self._typing = None
+
+    def undo(self) -> Step | None:
+        """Take the last step back and return it, or None when there is none."""
+        self.commit_point()
+        with self._writing():
+            step = self._journal.step(self._journal.last_done())
+            if step is not None:
+                for edit in reversed(step.edits):
+                    self._records.undo(edit)
+                self._journal.mark(step.number, undone=True)
+        return step
+
+    def redo(self) -> Step | None:
+        """Bring the step undone last back and return it, or None when there is none."""
+        self.commit_point()
+        with self._writing():
+            step = self._journal.step(self._journal.first_undone())
+            if step is not None:
+                for edit in step.edits:
+                    self._records.redo(edit)
+                self._journal.mark(step.number, undone=False)
+        return step
+
+    def can_undo(self) -> Label | None:
+        """Return what ``undo`` would take back, or None."""
+        step = self._journal.step(self._journal.last_done())
+        return label_of(step) if step else None
+
+    def can_redo(self) -> Label | None:
+        """Return what ``redo`` would bring back, or None."""
+        step = self._journal.step(self._journal.first_undone())
+        return label_of(step) if step else None
+
+    def fill(self, step: Step) -> None:
+        """Save ``step`` as the beginning of an empty log: there is nothing before it to go back to.
+
+        Raises
+        ------
+        StoreError
+            ``"store.not_empty"`` when the log has ever held a record.
+        """
+        with self._writing():
+            if not self._records.untouched():
+                raise refused("store.not_empty", file=self._database.name)
+            self._records.complete(step.edits)
+
+    # Cards
+
+    def add_card(self, card: Card) -> list[Card]:
+        """Register an issued card; return the older ones for the same purpose, now void."""
+        with self._writing():
+            return self._cards.add(card)
+
+    def cards(self, state: State | None = None) -> list[Card]:
+        """Return the cards in ``state``, or all, in the order in which they were issued."""
+        return [card for card in self._cards.all() if state in (None, card.state)]
+
+    def set_card_state(self, plan_id: str, state: State) -> None:
+        """Say that a card became void or was taken down from its stand."""
+        with self._writing():
+            self._cards.set_state(plan_id, state)
+
+    def _writing(self) -> AbstractContextManager[None]:
+        return self._database.writing()
+
+    def _joins(self, typing: _Typing | None, edit: SetField, seconds: float) -> bool:
+        """Say whether ``edit`` goes on with the step that was typed last and is still the last one."""
+        return (
+            typing is not None
+            and (typing.record_id, typing.field) == (edit.record_id, edit.field)
+            and seconds - typing.seconds <= MERGE_SECONDS
+            and self._journal.last_done() == typing.number
+            and self._journal.first_undone() == 0
+        )
+
+    def _copy_once_a_day(self) -> None:
+        """Keep the dated copy up to date; that it fails must not keep anybody from the log."""
+        now = self._clock.now()
+        day = day_of(now)
+        if self._file is None or day == self._backup_day:
+            return
+        self._backup_day = day
+        try:
+            copy_daily(self._database, self._file, day)
+            self.backup_fault = None
+        except StoreError as error:
+            self.backup_fault = error.reason

@@ -1,0 +1,102 @@
+"""The numbered migrations: each function takes the file from the version before it to its own.
+
+A migration is never changed once a release has carried it; a new need gets a new function at the
+end of ``MIGRATIONS``. They are written in SQL and not with the models, because the models move on
+and an old migration must not.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from evenwater.store.database import Database
+from evenwater.store.errors import StoreError, refused
+
+Migration = Callable[[Database], None]
+
+
+def _first_tables(database: Database) -> None:
+    """Version 1: records with values, the journal of edits, and the cards that were issued."""
+    for statement in (
+        """CREATE TABLE record (
+            id TEXT NOT NULL PRIMARY KEY,
+            kind TEXT NOT NULL,
+            position INTEGER NOT NULL,
+            removed INTEGER NOT NULL CHECK (removed IN (0, 1)))""",
+        "CREATE INDEX record_by_kind ON record (kind, position)",
+        """CREATE TABLE value (
+            record_id TEXT NOT NULL REFERENCES record (id),
+            field TEXT NOT NULL,
+            text TEXT NOT NULL,
+            unit TEXT NOT NULL,
+            shown TEXT NOT NULL,
+            PRIMARY KEY (record_id, field)) WITHOUT ROWID""",
+        """CREATE TABLE journal (
+            id INTEGER NOT NULL PRIMARY KEY,
+            step INTEGER NOT NULL,
+            code TEXT NOT NULL,
+            at_utc TEXT NOT NULL,
+            action TEXT NOT NULL CHECK (action IN ('set', 'add', 'remove')),
+            record_id TEXT NOT NULL REFERENCES record (id),
+            field TEXT NOT NULL,
+            before_text TEXT NOT NULL,
+            before_unit TEXT NOT NULL,
+            before_shown TEXT NOT NULL,
+            after_text TEXT NOT NULL,
+            after_unit TEXT NOT NULL,
+            after_shown TEXT NOT NULL,
+            undone INTEGER NOT NULL CHECK (undone IN (0, 1)))""",
+        "CREATE INDEX journal_by_step ON journal (step)",
+        "CREATE INDEX journal_by_state ON journal (undone, step)",
+        """CREATE TABLE card (
+            plan_id TEXT NOT NULL PRIMARY KEY,
+            version INTEGER NOT NULL,
+            system_id TEXT NOT NULL REFERENCES record (id),
+            parameter TEXT NOT NULL,
+            issued_utc TEXT NOT NULL,
+            valid_until_utc TEXT NOT NULL,
+            state TEXT NOT NULL CHECK (state IN ('in use', 'void', 'removed')),
+            body TEXT NOT NULL)""",
+        "CREATE INDEX card_by_system ON card (system_id, parameter)",
+    ):
+        database.sql(statement)
+
+
+MIGRATIONS: tuple[Migration, ...] = (_first_tables,)
+
+
+def version_of(database: Database, newest: int) -> int:
+    """Return the version of the file.
+
+    Raises
+    ------
+    StoreError
+        ``"store.newer"`` when it is above ``newest``, the last one this program knows.
+    """
+    version = int(database.pragma("user_version"))
+    if version > newest:
+        raise refused("store.newer", file=database.name, version=version, newest=newest)
+    return version
+
+
+def migrate(database: Database, migrations: Sequence[Migration]) -> None:
+    """Bring ``database`` to version ``len(migrations)``; all steps or none.
+
+    Raises
+    ------
+    StoreError
+        ``"store.newer"`` when the file has a version this program does not know;
+        ``"store.migration_failed"`` when a step fails, and then the file is as it was.
+    """
+    newest = len(migrations)
+    with database.writing():
+        # Read inside the lock: another window may have migrated the file a moment ago.
+        version = version_of(database, newest)
+        for number, step in enumerate(migrations[version:], start=version + 1):
+            try:
+                step(database)
+            except StoreError as error:
+                raise refused(
+                    "store.migration_failed", file=database.name, version=number, detail=error.reason.code
+                ) from error
+            database.sql(f"PRAGMA user_version = {number}")

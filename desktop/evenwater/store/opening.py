@@ -1,0 +1,146 @@
+"""Opening the log: a new file appears whole or not at all, a strange file is refused untouched."""
+
+from __future__ import annotations
+
+import os
+import struct
+import uuid
+from collections.abc import Sequence
+from datetime import datetime
+from pathlib import Path
+
+from evenwater.engine.reasons import Reason
+from evenwater.store.backups import copy_before_migration, newest_copy
+from evenwater.store.database import Database
+from evenwater.store.errors import StoreError, refused, translated
+from evenwater.store.migrations import Migration, migrate, version_of
+
+# Marks a file as a log of this program in its header (https://www.sqlite.org/fileformat.html,
+# "Application ID"): the letters EvWt.
+APPLICATION_ID = 0x45765774
+_MAGIC = b"SQLite format 3\x00"
+_HEADER_BYTES = 100
+_APPLICATION_ID_AT = 68
+
+
+def open_file(file: Path, migrations: Sequence[Migration], now: datetime, busy_seconds: float) -> Database:
+    """Open the log ``file``, making it when it does not exist, at the newest version.
+
+    Raises
+    ------
+    StoreError
+        ``"store.foreign"`` for a file of another application, ``"store.newer"`` for one of a newer
+        version, ``"store.damaged"`` for one that is cut short or fails SQLite's own check; besides
+        what the disk may say. The file is then as it was.
+    """
+    if not os.path.lexists(file):
+        _make(file, migrations, busy_seconds)
+    _recognise(file)
+    database = _sound(file, busy_seconds)
+    try:
+        version = version_of(database, len(migrations))
+        if version < len(migrations):
+            copy_before_migration(database, file, version, now)
+            migrate(database, migrations)
+        # A copy that was put back as the log is in the other mode; a folder that cannot be written
+        # to leaves it there, and reading still works.
+        if database.pragma("journal_mode") != "wal":
+            _use_wal(database)
+    except BaseException:
+        database.close()
+        raise
+    return database
+
+
+def open_in_memory(migrations: Sequence[Migration]) -> Database:
+    """Open a log that ends with the program."""
+    database = Database(":memory:", ":memory:", 0.0)
+    migrate(database, migrations)
+    return database
+
+
+def _make(file: Path, migrations: Sequence[Migration], busy_seconds: float) -> None:
+    """Make the log under another name and move it into place, never over anything.
+
+    So an empty file under the log's name is never one that we were about to fill.
+    """
+    half = file.with_name(f".{file.name}.{uuid.uuid4().hex}.part")
+    with translated(str(file)):
+        file.parent.mkdir(parents=True, exist_ok=True)
+        try:
+            database = Database(f"{half.absolute().as_uri()}?mode=rwc", str(file), busy_seconds)
+            try:
+                database.sql(f"PRAGMA application_id = {APPLICATION_ID}")
+                migrate(database, migrations)
+                database.pragma("journal_mode = WAL")
+            finally:
+                database.close()
+            _move_into_place(half, file)
+        finally:
+            half.unlink(missing_ok=True)
+
+
+def _move_into_place(half: Path, file: Path) -> None:
+    """Give ``half`` its name; when somebody else was quicker, theirs is the log."""
+    try:
+        os.link(half, file)
+    except FileExistsError:
+        return
+    except OSError:
+        # A disk without hard links, such as a memory card.
+        if not file.exists():
+            half.rename(file)
+    if os.name == "posix":
+        folder = os.open(file.parent, os.O_RDONLY)
+        try:
+            os.fsync(folder)
+        finally:
+            os.close(folder)
+
+
+def _recognise(file: Path) -> None:
+    """Read the header as bytes, so that a file which is not ours is not even opened by SQLite.
+
+    Opening it would already write: SQLite rolls back what another program left half done.
+    """
+    with translated(str(file)), file.open("rb") as stream:
+        header = stream.read(_HEADER_BYTES)
+    if _MAGIC.startswith(header[: len(_MAGIC)]) and len(header) < _HEADER_BYTES:
+        raise _damaged(file)
+    if not header.startswith(_MAGIC):
+        raise refused("store.foreign", file=str(file))
+    (application,) = struct.unpack_from(">I", header, _APPLICATION_ID_AT)
+    if application != APPLICATION_ID:
+        raise refused("store.foreign", file=str(file))
+
+
+def _sound(file: Path, busy_seconds: float) -> Database:
+    """Open the file and let SQLite read every page; a log of some years takes a few milliseconds."""
+    try:
+        database = Database(f"{file.absolute().as_uri()}?mode=rw", str(file), busy_seconds)
+        try:
+            answer = database.pragma("integrity_check(1)")
+        except BaseException:
+            database.close()
+            raise
+    except StoreError as error:
+        if error.reason.code in ("store.damaged", "store.foreign", "store.failed"):
+            raise _damaged(file) from error
+        raise
+    if answer != "ok":
+        database.close()
+        raise _damaged(file)
+    return database
+
+
+def _use_wal(database: Database) -> None:
+    try:
+        database.pragma("journal_mode = WAL")
+    except StoreError as error:
+        if error.reason.code not in ("store.read_only", "store.locked", "store.cannot_open"):
+            raise
+
+
+def _damaged(file: Path) -> StoreError:
+    """Say that the file is damaged, and which copy of it is the newest."""
+    return StoreError(Reason("store.damaged", {"file": str(file), "backup": newest_copy(file)}))

@@ -1,0 +1,51 @@
+"""A clock that is set by hand, short ways to write steps, and a writer that is made to be killed."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from datetime import UTC, datetime, timedelta
+from multiprocessing.connection import Connection
+from pathlib import Path
+
+from evenwater.engine.quantities import Typed
+from evenwater.store import AddRecord, Clock, SetField, Step, Store
+
+
+@dataclass
+class Times:
+    """A clock that stands still until it is told to go on."""
+
+    instant: datetime = field(default=datetime(2026, 11, 25, 9, 0, tzinfo=UTC))
+    interval: float = 0.0
+
+    def pass_by(self, seconds: float) -> None:
+        self.instant += timedelta(seconds=seconds)
+        self.interval += seconds
+
+    def clock(self) -> Clock:
+        return Clock(lambda: self.instant, lambda: self.interval)
+
+
+def added(record_id: str, kind: str = "system", **fields: str) -> Step:
+    """Return a step that makes a record; fields are texts without a unit."""
+    edits = (SetField(record_id, name, Typed(text)) for name, text in fields.items())
+    return Step("add", (AddRecord(record_id, kind), *edits))
+
+
+def typed(record_id: str, name: str, text: str, unit: str = "", shown: str = "") -> Step:
+    """Return a step that sets one field."""
+    return Step("edit", (SetField(record_id, name, Typed(text, unit, shown)),))
+
+
+def write_until_killed(file: Path, number: int, heard: Connection) -> None:
+    """Say a number only after the step with it is saved.
+
+    It edits, types on and undoes, so that every kind of transaction is hit.
+    """
+    with Store.open(file) as store:
+        while True:
+            number += 1
+            store.apply(typed("a", "number", str(number)), merge=number % 3 == 0)
+            heard.send(number)
+            store.apply(typed("b", "note", "x" * (number % 7000)))
+            store.undo()
