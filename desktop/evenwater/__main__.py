@@ -21,10 +21,10 @@ def main(arguments: Sequence[str] | None = None) -> int:
     """
     words = list(sys.argv[1:] if arguments is None else arguments)
     if words and words[0] in ("answer", "question"):
-        from evenwater import headless  # noqa: PLC0415  (the window's libraries stay out)
+        from evenwater import headless
 
         return headless.run(words)
-    from evenwater.ui import start  # noqa: PLC0415  (Qt stays out of the headless commands)
+    from evenwater.ui import start
 
     return start.run(words)
 

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import io
 import json
+import re
 import sys
 import tomllib
 from collections.abc import Sequence
@@ -16,18 +18,17 @@ from evenwater.engine import catalogue, intake
 from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.conversion import convert
 from evenwater.engine.correction import Answer, Refused, solve
+from evenwater.engine.fields import SALINITY, TEMPERATURE
 from evenwater.engine.quantities import Water, to_canonical
 from evenwater.engine.reader import Ask, Ok, Wrong, read
-from evenwater.engine.fields import SALINITY, TEMPERATURE
 from evenwater.engine.reasons import Reason
-from evenwater.question_file import Fault, faults, line_of
-from evenwater.screens import answer_json, words
+from evenwater.question_file import Fault, faults
+from evenwater.screens import answer_json, dose_card
+from evenwater.screens.local_zone import LocalZone
 from evenwater.screens.shown import Shown
 
 ANSWERED, UNREADABLE, REFUSED = 0, 2, 3
 _WORST = (ANSWERED, REFUSED, UNREADABLE)
-# Fields whose content is no text, or that are not there: the file is not a question at all.
-_STRUCTURAL = frozenset({"not_text", "not_a_time", "time_without_zone"})
 
 
 @dataclass(frozen=True)
@@ -53,6 +54,10 @@ def run(arguments: Sequence[str]) -> int:
         Exit status: 0 answered, 3 refused, 2 not readable as a question.
     """
     command, *rest = arguments
+    for stream in (sys.stdout, sys.stderr):
+        if isinstance(stream, io.TextIOWrapper):
+            # JSON is UTF-8 everywhere, and a degree sign must not stop an answer on a plain terminal.
+            stream.reconfigure(encoding="utf-8")
     return _question(rest) if command == "question" else _answers(rest)
 
 
@@ -73,7 +78,9 @@ def _answers(rest: Sequence[str]) -> int:
         word = words_left.pop(0)
         if word == "--text":
             as_text = True
-        elif word == "--card" and words_left:
+        elif word == "--card":
+            if not words_left or words_left[0].startswith("-"):
+                return _usage("--card needs the name of the PDF file to write")
             card = Path(words_left.pop(0))
         elif word.startswith("--card="):
             card = Path(word.removeprefix("--card="))
@@ -89,10 +96,11 @@ def _answers(rest: Sequence[str]) -> int:
     worst = ANSWERED
     for file in files:
         outcome = answer_file(file, known, datetime.now(UTC))
+        if as_text and len(files) > 1:
+            print(f"{file}:")
         _report(file, outcome, as_text)
-        if card is not None and outcome.answer is not None and not _write_card(card, outcome.answer):
-            outcome = Outcome(UNREADABLE, {})
-        worst = max(worst, outcome.status, key=_WORST.index)
+        status = outcome.status if card is None else _write_card(card, outcome)
+        worst = max(worst, status, key=_WORST.index)
     return worst
 
 
@@ -122,20 +130,22 @@ def answer_file(file: Path, known: Catalogue, now: datetime) -> Outcome:
         Status and JSON object; nothing is raised for a bad file.
     """
     try:
-        text = file.read_bytes().decode("utf-8")
+        # Some editors begin a file with a byte order mark.
+        text = file.read_bytes().decode("utf-8-sig")
         raw = tomllib.loads(text)
     except OSError as error:
         return _unreadable([Fault(0, "", f"cannot be read: {error.strerror or error}")])
     except UnicodeDecodeError:
         return _unreadable([Fault(0, "", "is not UTF-8 text")])
     except (tomllib.TOMLDecodeError, RecursionError, ValueError) as error:
-        return _unreadable([Fault(0, "", f"is not TOML: {error}")])
+        place = re.search(r"at line (\d+)", str(error))
+        return _unreadable([Fault(int(place.group(1)) if place else 0, "", f"is not TOML: {error}")])
     found = faults(raw, text)
     if found:
         return _unreadable(found)
     if raw["kind"] == "convert":
         return _convert(raw, known)
-    return _correction(raw, text, known, now)
+    return _correction(raw, known, now)
 
 
 def _unreadable(found: Sequence[Fault]) -> Outcome:
@@ -143,13 +153,9 @@ def _unreadable(found: Sequence[Fault]) -> Outcome:
     return Outcome(UNREADABLE, {"status": "unreadable", "problems": problems})
 
 
-def _correction(raw: dict[str, Any], text: str, known: Catalogue, now: datetime) -> Outcome:
+def _correction(raw: dict[str, Any], known: Catalogue, now: datetime) -> Outcome:
     question = intake.correction(raw, known, now)
     if isinstance(question, intake.Unread):
-        absent = [r for r in question.missing if r.path != "change.measured"]
-        broken = absent + [r for r in question.wrong if r.code in _STRUCTURAL]
-        if broken:
-            return _unreadable([Fault(line_of(text, r.path), r.path, words.sentence(r)) for r in broken])
         return _refused(*question.reasons)
     shown = Shown(question.parameter, question.unit, question.system.water)
     result = solve(question)
@@ -186,15 +192,24 @@ def _report(file: Path, outcome: Outcome, as_text: bool) -> None:
         field = f"{problem['field']}: " if problem["field"] else ""
         print(f"{place}: {field}{problem['text']}", file=sys.stderr)
     if as_text:
-        print(answer_json.text(outcome.body, outcome.answer))
+        print(answer_json.text(outcome.body, outcome.answer, _here(outcome.answer)))
     else:
         print(json.dumps(outcome.body, ensure_ascii=False, allow_nan=False))
 
 
-def _write_card(path: Path, answer: Answer) -> bool:
-    from evenwater.card import headless_card  # noqa: PLC0415  (Qt only when a card is asked for)
+def _here(answer: Answer | None) -> datetime:
+    """Return the plan's present in the zone of this machine, in which people read dates."""
+    return (datetime.now(UTC) if answer is None else answer.question.now).astimezone(LocalZone())
 
-    fault = headless_card.write(path, answer)
+
+def _write_card(path: Path, outcome: Outcome) -> int:
+    """Write the card, if there is a plan, and return the exit status."""
+    if outcome.answer is None:
+        print(f"evenwater: there is no plan, so {path} was not written", file=sys.stderr)
+        return outcome.status
+    from evenwater.card import headless_card  # Qt only when a card is asked for
+
+    fault = headless_card.write(path, dose_card.card(outcome.answer, _here(outcome.answer)))
     if fault:
         print(f"evenwater: {fault}", file=sys.stderr)
-    return not fault
+    return UNREADABLE if fault else outcome.status

@@ -3,23 +3,48 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from datetime import datetime
 from typing import Any
 
-_LABEL = ("dose", "water", "raises")
-_CORRECTION: dict[str, tuple[str, ...]] = {
-    "system": (
-        "name", "net_volume", "volume_uncertainty", "salinity", "temperature", "ph",
-    ),
-    "change": (
-        "parameter", "measured", "measured_at", "target", "daily_use", "fastest_rise", "reason",
-    ),
-    "additive": ("chemical", "dissolved", "made_up_to", "purity", "label"),
-    "pump": ("flow", "smallest_dose", "step", "largest_share", "doses_per_day"),
-}  # fmt: skip
-_CONVERT = ("value", "to", "parameter", "salinity", "temperature")
+from evenwater.engine.fields import DOSES_PER_DAY
+
 KINDS = ("correction", "convert")
+_TIME = "2026-11-25T09:00:00+00:00"
+# Each field as it is written, which is also what a fault shows.
+_CORRECTION: dict[str, dict[str, str]] = {
+    "system": {
+        "name": '"North frag bay"', "net_volume": '"340 L"', "volume_uncertainty": '"3 %"', "salinity": '"35"',
+        "temperature": '"25 degC"', "ph": '"8.1"',
+    },
+    "change": {
+        "parameter": '"alkalinity"', "measured": '"6.8 dKH"', "measured_at": _TIME, "target": '"8.4 dKH"',
+        "daily_use": '"0.9 dKH per day"', "fastest_rise": '"1.0 dKH per day"', "reason": '"the reason"',
+    },
+    "additive": {
+        "chemical": '"sodium carbonate anhydrous"', "dissolved": '"106 g"', "made_up_to": '"1 L"', "purity": '"100 %"',
+        "label": '{ dose = "5 mL", water = "100 L", raises = "1 dKH" }',
+    },
+    "pump": {
+        "flow": '"24 mL/min"', "smallest_dose": '"0.5 mL"', "step": '"0.1 mL"', "largest_share": '"50 %"',
+        "doses_per_day": "24",
+    },
+}  # fmt: skip
+_LABEL = {"dose": '"5 mL"', "water": '"100 L"', "raises": '"1 dKH"'}
+_CONVERT = {
+    "value": '"140 ppm as CaCO3"', "to": '"dKH"', "parameter": '"alkalinity"', "salinity": '"35"',
+    "temperature": '"25 degC"',
+}  # fmt: skip
+# A missing reading is no fault of the file: the water has not been tested, and the answer says so.
+_NEEDED = {
+    "system": ("net_volume",),
+    "change": ("parameter", "target"),
+    "additive": ("chemical", "dissolved", "made_up_to"),
+    "pump": ("flow",),
+}
+# A plan's dates lie some years around the reading, and calendars end: this leaves room on both sides.
+_FIRST_YEAR, _LAST_YEAR = 1900, 9000
 
 
 @dataclass(frozen=True)
@@ -44,62 +69,86 @@ def faults(raw: Mapping[str, Any], text: str) -> list[Fault]:
     Returns
     -------
     list of Fault
-        Empty when every table and field is one that the kind has.
+        Empty when every table and field is one that the kind has, of the type that it has.
     """
     kind = raw.get("kind")
     if kind not in KINDS:
-        said = f"“{kind}” is not a kind" if kind is not None else "the kind is missing"
-        return [Fault(line_of(text, "kind"), "kind", f"{said}. Write one of: {', '.join(KINDS)}.")]
-    if kind == "convert":
-        return _plain(raw, ("kind", *_CONVERT), text) + _needed(raw, ("value", "to"))
-    out = [
-        Fault(line_of(text, name), name, f"is not part of a correction. Allowed are: kind, now, {', '.join(_CORRECTION)}.")
-        for name in raw
-        if name not in ("kind", "now", *_CORRECTION)
-    ]
-    for table, names in _CORRECTION.items():
-        entry = raw.get(table, {})
-        if not isinstance(entry, Mapping):
-            out.append(Fault(line_of(text, table), table, f"must be a table: [{table}]"))
+        said = "the kind is missing" if kind is None else "that is not a kind"
+        if isinstance(kind, str):
+            said = f"“{kind}” is not a kind"
+        found = [("kind", f"{said}. Write one of: {', '.join(KINDS)}.")]
+    elif kind == "convert":
+        given = {name: value for name, value in raw.items() if name != "kind"}
+        found = _fields("", given, _CONVERT) + _missing("", given, ("value", "to"), _CONVERT)
+    else:
+        found = _correction(raw)
+    return [Fault(line_of(text, path), path, said) for path, said in found]
+
+
+def _correction(raw: Mapping[str, Any]) -> list[tuple[str, str]]:
+    allowed = ("kind", "now", *_CORRECTION)
+    found = [(name, _unknown(allowed)) for name in raw if name not in allowed]
+    if "now" in raw:
+        found += _value("now", raw["now"], _TIME)
+    for table, spec in _CORRECTION.items():
+        given = raw.get(table, {})
+        if not isinstance(given, Mapping):
+            found.append((table, f"must be a table: [{table}]"))
             continue
-        out += [
-            Fault(line_of(text, f"{table}.{name}"), f"{table}.{name}", f"is not known. Allowed are: {', '.join(names)}.")
-            for name in entry
-            if name not in names
+        found += _fields(table, given, spec)
+        needed = () if table == "additive" and "label" in given else _NEEDED[table]
+        found += _missing(table, given, needed, spec)
+    return found
+
+
+def _fields(table: str, given: Mapping[str, Any], spec: Mapping[str, str]) -> list[tuple[str, str]]:
+    found = []
+    for name, value in given.items():
+        path = f"{table}.{name}" if table else name
+        if name not in spec:
+            found.append((path, _unknown(spec)))
+        elif path == "additive.label":
+            found += _label(path, value, given)
+        else:
+            found += _value(path, value, spec[name])
+    return found
+
+
+def _label(path: str, value: Any, additive: Mapping[str, Any]) -> list[tuple[str, str]]:
+    if not isinstance(value, Mapping):
+        return [(path, f"must be a table with {', '.join(_LABEL)}.")]
+    beside = [name for name in additive if name in _CORRECTION["additive"] and name != "label"]
+    if beside:
+        return [(path, f"stands beside {', '.join(beside)}. Give a chemical or a label, not both.")]
+    return _fields(path, value, _LABEL) + _missing(path, value, tuple(_LABEL), _LABEL)
+
+
+def _value(path: str, value: Any, example: str) -> list[tuple[str, str]]:
+    """Return what is wrong with the type of one value: texts, instants and one count are known."""
+    if example == _TIME:
+        if isinstance(value, datetime) and value.tzinfo is not None and _FIRST_YEAR <= value.year <= _LAST_YEAR:
+            return []
+        return [(path, f"must be a date and time with its offset, without quotes, like {example}.")]
+    if path == DOSES_PER_DAY.path:
+        most = int(DOSES_PER_DAY.high)
+        if isinstance(value, int) and not isinstance(value, bool) and DOSES_PER_DAY.low <= value <= most:
+            return []
+        return [
+            (path, f"must be a whole number from {DOSES_PER_DAY.low:.0f} to {most}, without quotes, like {example}.")
         ]
-        out += [
-            Fault(line_of(text, f"{table}.{name}"), f"{table}.{name}", "must be text with its unit.")
-            for name, value in entry.items()
-            if isinstance(value, Mapping | list) and name != "label"
-        ]
-    return out + _label(raw, text)
+    return [] if isinstance(value, str) else [(path, f"must be text in quotes, like {example}.")]
 
 
-def _label(raw: Mapping[str, Any], text: str) -> list[Fault]:
-    additive = raw.get("additive")
-    label = additive.get("label") if isinstance(additive, Mapping) else None
-    if label is None:
-        return []
-    line = line_of(text, "additive.label")
-    if not isinstance(label, Mapping) or set(label) - set(_LABEL):
-        return [Fault(line, "additive.label", f"must be a table with {', '.join(_LABEL)}.")]
-    if isinstance(additive, Mapping) and "chemical" in additive:
-        return [Fault(line, "additive.label", "stands beside a chemical. Give one of the two.")]
-    return []
+def _missing(
+    table: str, given: Mapping[str, Any], needed: Sequence[str], spec: Mapping[str, str]
+) -> list[tuple[str, str]]:
+    blank = [name for name, value in given.items() if isinstance(value, str) and not value.split()]
+    absent = [name for name in needed if name not in given or name in blank]
+    return [(f"{table}.{name}" if table else name, f"is missing. Write {name} = {spec[name]}") for name in absent]
 
 
-def _plain(raw: Mapping[str, Any], allowed: Sequence[str], text: str) -> list[Fault]:
-    out = []
-    for name, value in raw.items():
-        if name not in allowed:
-            out.append(Fault(line_of(text, name), name, f"is not known. Allowed are: {', '.join(allowed)}."))
-        elif not isinstance(value, str):
-            out.append(Fault(line_of(text, name), name, "must be text, in quotes."))
-    return out
-
-
-def _needed(raw: Mapping[str, Any], names: Sequence[str]) -> list[Fault]:
-    return [Fault(0, name, "is missing.") for name in names if name not in raw]
+def _unknown(allowed: Iterable[str]) -> str:
+    return f"is not known. Allowed are: {', '.join(allowed)}."
 
 
 def line_of(text: str, path: str) -> int:
@@ -117,18 +166,16 @@ def line_of(text: str, path: str) -> int:
     int
         Line number, counted from one.
     """
-    table, _, name = path.rpartition(".")
+    table = path.rpartition(".")[0]
     here, table_line = "", 0
-    for number, line in enumerate(text.splitlines(), start=1):
-        header = re.match(r"\s*\[\s*([\w.]+)\s*\]", line)
+    for number, line in enumerate(text.split("\n"), start=1):
+        header = re.match(r"\s*\[\[?\s*([\w.]+)\s*\]", line)
         if header:
             here = header.group(1)
             if here in (path, table):
-                table_line = number
+                table_line = table_line or number
         key = re.match(r"\s*([\w.]+)\s*=", line)
         if key and ".".join(filter(None, (here, key.group(1)))) == path:
             return number
-    if table_line or not table:
-        return table_line
     # An inline table, as in label = {...}: the line of the table itself.
-    return line_of(text, table) if name else 0
+    return table_line or (line_of(text, table) if table else 0)

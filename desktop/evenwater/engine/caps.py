@@ -10,13 +10,20 @@ from evenwater.engine.limits import Cap, Nearness, nearness
 from evenwater.engine.quantities import from_canonical
 from evenwater.engine.question import CorrectionQuestion
 from evenwater.engine.reasons import Reason
+from evenwater.engine.schedule import Schedule
 from evenwater.engine.stock import ROOM_C, Dissolved, carried_per_ml, saturation
 
 MINUTES_PER_DAY = 1440.0
 
 
 def calcium_per_meq() -> float:
-    """Return the calcium that goes with one milliequivalent of alkalinity in CaCO3 [mg/meq]."""
+    """Return the calcium that goes with one milliequivalent of alkalinity in CaCO3.
+
+    Returns
+    -------
+    float
+        Mass of calcium [mg/meq].
+    """
     return molar_mass("Ca") / 2.0
 
 
@@ -37,7 +44,18 @@ def allowed_rise(q: CorrectionQuestion) -> float:
 
 
 def dose_rise(q: CorrectionQuestion) -> float:
-    """Return the largest jump one dose may make [canonical unit]; the hard one with a reason."""
+    """Return the largest jump one dose may make: the hard one when the keeper gave a reason.
+
+    Parameters
+    ----------
+    q : CorrectionQuestion
+        The question.
+
+    Returns
+    -------
+    float
+        Rise by one dose [canonical unit].
+    """
     p = q.parameter
     return p.canonical(p.dose_rise_hard if q.reason.strip() else p.dose_rise_recommended)
 
@@ -111,7 +129,7 @@ def also_raised(q: CorrectionQuestion, per_ml: float) -> Iterator[tuple[Paramete
         yield other, carried / per_ml, credit
 
 
-def near(q: CorrectionQuestion, per_ml: float, rise: float) -> Iterator[Nearness]:
+def near(q: CorrectionQuestion, per_ml: float, rise: float, doses: Schedule) -> Iterator[Nearness]:
     """Yield how near a plan comes to each limit, with figures in the units a keeper reads.
 
     Parameters
@@ -122,6 +140,8 @@ def near(q: CorrectionQuestion, per_ml: float, rise: float) -> Iterator[Nearness
         Rise made by one millilitre [canonical unit per mL].
     rise : float
         The plan's pace [canonical unit per day].
+    doses : Schedule
+        The doses after rounding, which the pump and the jug have to do with.
 
     Yields
     ------
@@ -141,10 +161,9 @@ def near(q: CorrectionQuestion, per_ml: float, rise: float) -> Iterator[Nearness
     yield nearness("pump_share", 100.0 * share, 100.0 * pump.largest_share, "%")
     if pump.smallest_ml is not None:
         # Here the figure must stay above its bound, so the share is turned over.
-        yield Nearness("smallest_dose", single_ml, pump.smallest_ml, "mL", pump.smallest_ml / single_ml)
+        yield Nearness("smallest_dose", doses.dose_ml, pump.smallest_ml, "mL", pump.smallest_ml / doses.dose_ml)
     if isinstance(q.additive, Dissolved):
-        total = in_day_ml * (q.target - q.measured) / rise
-        yield nearness("jug", total, q.additive.made_up_l * 1000.0, "mL")
+        yield nearness("jug", doses.total_ml, q.additive.made_up_l * 1000.0, "mL")
         full = saturation(q.additive, ROOM_C)
         if full is not None:
             made = q.additive.grams * q.additive.purity / q.additive.made_up_l

@@ -87,7 +87,18 @@ class Chemical:
     restricted: bool
 
     def per_mole(self, what: str) -> float:
-        """Return how much of ``what`` one mole carries [eq/mol or mol/mol]; zero when none."""
+        """Return how much of something one mole carries.
+
+        Parameters
+        ----------
+        what : str
+            ``"alkalinity"``, ``"DIC"`` or an ion.
+
+        Returns
+        -------
+        float
+            Equivalents or moles per mole [eq/mol or mol/mol]; zero when it carries none.
+        """
         return dict(self.carries).get(what, 0.0)
 
     def per_gram(self, parameter: str) -> float:

@@ -26,7 +26,7 @@ from evenwater.engine.question import (
     CorrectionQuestion,
 )
 from evenwater.engine.reasons import Reason
-from evenwater.engine.remarks import remarks
+from evenwater.engine.remarks import Plan, remarks
 from evenwater.engine.schedule import Schedule
 from evenwater.engine.stock import Dissolved, strength
 
@@ -106,7 +106,7 @@ def solve(question: CorrectionQuestion) -> Answer | Refused:
     in_day = (rise + q.use) / per_ml
     single = in_day / q.pump.doses_per_day
     step = q.pump.step_ml or schedule.default_step(single)
-    terms = schedule.Terms(climb, q.use, per_ml, q.pump.doses_per_day, q.pump.flow_ml_per_min, step)
+    terms = schedule.Terms(climb, q.use, per_ml, q.pump.doses_per_day, q.pump.flow_ml_per_min, step, q.pump.smallest_ml or 0.0)
     doses = schedule.make(single, terms)
     refusal = _undeliverable(q, single, in_day, step, doses)
     if refusal is not None or doses is None:
@@ -209,12 +209,12 @@ def _answer(
 ) -> Answer:
     lasts = (q.target - q.measured) / rise
     in_day, upkeep = (rise + q.use) / per_ml, q.use / per_ml
-    total = in_day * lasts
-    dosed, used = (rise + q.use) * lasts, q.use * lasts
+    # The band is that of the doses which are really given, like the chart's.
+    dosed, used = doses.total_ml * per_ml, q.use * doses.lasts_days
     widths = spread(q)
     low, high = uncertainty.band(q.measured, np.array([dosed]), np.array([used]), widths)
     jug = q.additive.made_up_l * 1000.0 if isinstance(q.additive, Dissolved) else None
-    near = tuple(limits_of.near(q, per_ml, rise))
+    near = tuple(limits_of.near(q, per_ml, rise, doses))
     hard = max(q.parameter.canonical(q.parameter.rise_hard), rise)
     runs_out = None if jug is None else _runs_out(q.now, jug, doses)
     ends = q.now + timedelta(days=doses.lasts_days)
@@ -230,18 +230,18 @@ def _answer(
         single_dose_ml=in_day / q.pump.doses_per_day,
         run_time_s=in_day / q.pump.doses_per_day / q.pump.flow_ml_per_min * 60.0,
         lasts_days=lasts,
-        total_ml=total,
+        total_ml=in_day * lasts,
         upkeep_ml_per_day=upkeep,
         doses=doses,
         limits=near,
-        remarks=remarks(q, doses, (in_day / q.pump.doses_per_day, lasts), near, whole),
+        remarks=remarks(q, doses, Plan(in_day / q.pump.doses_per_day, lasts, upkeep), near, whole),
         seen=seen,
-        band=(float(low[0]), float(high[0])),
+        band=(max(0.0, float(low[0])), float(high[0])),
         by_source=uncertainty.shares(dosed, used, widths),
         whole_jug=whole,
         never_more_ml=round_down((hard + q.use) / per_ml, doses.step_ml),
         stop_above=q.target + q.parameter.canonical(q.parameter.kit_accuracy),
-        retest_at=q.now + min(timedelta(days=doses.lasts_days) / 2, stale),
+        retest_at=max(q.now, min(q.now + timedelta(days=doses.lasts_days) / 2, (q.measured_at or q.now) + stale)),
         ends_at=ends,
         runs_out_at=runs_out,
         valid_until=min(t for t in (ends + stale, runs_out, q.now + timedelta(days=CARD_DAYS)) if t is not None),

@@ -80,7 +80,7 @@ class _Reader:
         before = len(self.wrong)
         found = self.entered(spec, water)
         if found is None and len(self.wrong) == before:
-            self.missing.append(Reason("missing", {}, spec.path))
+            self.missing.append(Reason("missing", {"path": spec.path}, spec.path))
         return found
 
     def entered(self, spec: Field, water: Water | None = None) -> tuple[float, str] | None:
@@ -152,7 +152,7 @@ def correction(raw: Raw, catalogue: Catalogue, now: datetime) -> CorrectionQuest
     use = r.number(fields.rise("change.daily_use", parameter), water)
     fastest = r.number(fields.rise("change.fastest_rise", parameter), water)
     measured_at = r.instant("change.measured_at")
-    additive = _additive(r, catalogue, parameter)
+    additive = _additive(r, catalogue, parameter, water)
     if r.missing or r.wrong or not (system and measured_as and additive and pump) or target is None:
         return Unread(tuple(r.missing), tuple(r.wrong))
     return CorrectionQuestion(
@@ -204,7 +204,7 @@ def _water(r: _Reader) -> tuple[Water, bool]:
 def _parameter(r: _Reader, catalogue: Catalogue) -> Parameter | None:
     name = r.text("change.parameter")
     if not name:
-        r.missing.append(Reason("missing", {}, "change.parameter"))
+        r.missing.append(Reason("missing", {"path": "change.parameter"}, "change.parameter"))
         return None
     if name not in catalogue.parameters:
         choices = tuple(catalogue.parameters)
@@ -214,9 +214,9 @@ def _parameter(r: _Reader, catalogue: Catalogue) -> Parameter | None:
 
 def _system(r: _Reader) -> System | None:
     volume = r.needed(fields.NET_VOLUME)
-    known = r.text("system.volume_known") or "dimensions"
+    known = r.text("system.volume_known")
     if known not in VOLUME_UNCERTAINTY:
-        choices = tuple(VOLUME_UNCERTAINTY)
+        choices = tuple(name for name in VOLUME_UNCERTAINTY if name)
         r.wrong.append(Reason("unknown_choice", {"text": known, "choices": choices}, "system.volume_known"))
         return None
     percent = r.number(fields.VOLUME_UNCERTAINTY)
@@ -249,7 +249,7 @@ def _pump(r: _Reader) -> Pump | None:
     )
 
 
-def _additive(r: _Reader, catalogue: Catalogue, parameter: Parameter) -> Additive | None:
+def _additive(r: _Reader, catalogue: Catalogue, parameter: Parameter, water: Water) -> Additive | None:
     if r.value("additive.label") is not None:
         dose_l = r.needed(fields.LABEL_DOSE)
         water_l = r.needed(fields.LABEL_WATER)
@@ -260,7 +260,7 @@ def _additive(r: _Reader, catalogue: Catalogue, parameter: Parameter) -> Additiv
             params = {"chemical": "", "parameter": parameter.name}
             r.wrong.append(Reason("does_not_raise", params, "additive.chemical"))
             return None
-        raises = r.needed(raises_field)
+        raises = r.needed(raises_field, water)
         if dose_l is None or water_l is None or raises is None:
             return None
         return Labelled(dose_l * 1000.0, water_l, raises, parameter.kind)
@@ -276,13 +276,18 @@ def _additive(r: _Reader, catalogue: Catalogue, parameter: Parameter) -> Additiv
 def _chemical(r: _Reader, catalogue: Catalogue) -> Chemical | None:
     name = r.text("additive.chemical")
     if not name:
-        r.missing.append(Reason("missing", {}, "additive.chemical"))
+        r.missing.append(Reason("missing", {"path": "additive.chemical"}, "additive.chemical"))
         return None
-    if name in catalogue.chemicals:
-        return catalogue.chemicals[name]
-    # A bare name matches every hydrate of the salt: offer those, else everything.
-    hydrates = tuple(known for known in catalogue.chemicals if known.startswith(f"{name.casefold()} "))
-    code = "which_hydrate" if hydrates else "unknown_chemical"
-    params = {"text": name, "choices": hydrates or tuple(catalogue.chemicals)}
+    folded = name.casefold()
+    if folded in catalogue.chemicals:
+        return catalogue.chemicals[folded]
+    # A bare name fits every hydrate of the salt, a word of the trade perhaps several: offer those.
+    fitting = tuple(
+        known.name
+        for known in catalogue.chemicals.values()
+        if known.name.startswith(f"{folded} ") or folded in (word.casefold() for word in known.also_called)
+    )
+    code = "which_hydrate" if fitting else "unknown_chemical"
+    params = {"text": name, "choices": fitting or tuple(catalogue.chemicals)}
     r.wrong.append(Reason(code, params, "additive.chemical"))
     return None

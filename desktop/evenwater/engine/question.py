@@ -11,7 +11,13 @@ from evenwater.engine.stock import Additive
 
 # Common practice, no source: how well the net volume is known by the way it was found, as half the
 # width of a 95 % interval over the volume.
-VOLUME_UNCERTAINTY = {"measured by filling": 0.02, "dose and test": 0.05, "dimensions": 0.10, "unknown": 0.25}
+VOLUME_UNCERTAINTY = {
+    "": 0.10,
+    "measured by filling": 0.02,
+    "dose and test": 0.05,
+    "dimensions": 0.10,
+    "unknown": 0.25,
+}
 
 # Common practice, no source: the same for a weighed stock, a calibrated pump and the daily use.
 STRENGTH_UNCERTAINTY = 0.02

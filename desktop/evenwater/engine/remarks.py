@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
 
 from evenwater.engine.limits import Nearness
 from evenwater.engine.question import CorrectionQuestion
@@ -17,10 +19,19 @@ SLOWER_SHARE = 1.25
 TINY_ML = 0.01
 
 
+@dataclass(frozen=True)
+class Plan:
+    """The plan before rounding: single dose [mL], length [day], upkeep [mL per day]."""
+
+    single_ml: float
+    days: float
+    upkeep_ml_per_day: float
+
+
 def remarks(
     q: CorrectionQuestion,
     doses: Schedule,
-    plan: tuple[float, float],
+    plan: Plan,
     near: Sequence[Nearness],
     whole_jug: float | None,
 ) -> tuple[Reason, ...]:
@@ -32,8 +43,8 @@ def remarks(
         The question.
     doses : Schedule
         The doses after rounding.
-    plan : tuple of float
-        The single dose [mL] and the length [day] before rounding.
+    plan : Plan
+        The plan before rounding.
     near : sequence of Nearness
         How near the plan comes to each limit.
     whole_jug : float or None
@@ -44,7 +55,7 @@ def remarks(
     tuple of Reason
         In the order in which they matter.
     """
-    return (*_water(q), *_limits(q, near), *_doses(doses, *plan, q), *_jug(q, whole_jug))
+    return (*_water(q), *_limits(q, near), *_doses(q, doses, plan), *_jug(q, whole_jug))
 
 
 def _water(q: CorrectionQuestion) -> Iterator[Reason]:
@@ -75,18 +86,18 @@ def _limits(q: CorrectionQuestion, near: Sequence[Nearness]) -> Iterator[Reason]
         yield Reason("restricted", {"chemical": q.additive.chemical.name})
 
 
-def _doses(doses: Schedule, single_ml: float, wanted_days: float, q: CorrectionQuestion) -> Iterator[Reason]:
-    lost = 1.0 - doses.dose_ml / single_ml
-    slower = doses.lasts_days / wanted_days
+def _doses(q: CorrectionQuestion, doses: Schedule, plan: Plan) -> Iterator[Reason]:
+    lost = 1.0 - doses.dose_ml / plan.single_ml
+    slower = doses.lasts_days / plan.days
     if doses.count > 1 and (lost > ROUNDING_SHARE or slower > SLOWER_SHARE):
         yield Reason("rounding_large", {"lost": lost, "slower": slower, "step_ml": doses.step_ml})
     if q.pump.smallest_ml is None and doses.dose_ml < TINY_ML:
         yield Reason("dose_tiny", {"dose_ml": doses.dose_ml})
     if q.use > 0.0:
-        smallest = q.pump.smallest_ml or 0.0
-        if doses.upkeep_ml <= 0.0 or doses.upkeep_ml < smallest:
-            params = {"upkeep_ml": doses.upkeep_ml, "smallest_ml": smallest, "per_day": doses.per_day}
-            yield Reason("upkeep_too_small", params)
+        if doses.upkeep_ml <= 0.0:
+            least = max(q.pump.smallest_ml or 0.0, doses.step_ml)
+            most_doses = math.floor(plan.upkeep_ml_per_day / least)
+            yield Reason("upkeep_too_small", {"per_day_ml": plan.upkeep_ml_per_day, "most_doses": most_doses})
     else:
         yield Reason("no_use", {"parameter": q.parameter.name})
 

@@ -74,6 +74,7 @@ class Terms:
     per_day: int
     flow_ml_per_min: float
     step_ml: float
+    smallest_ml: float = 0.0
 
 
 def make(dose_ml: float, terms: Terms) -> Schedule | None:
@@ -84,7 +85,7 @@ def make(dose_ml: float, terms: Terms) -> Schedule | None:
     dose_ml : float
         Computed single dose [mL].
     terms : Terms
-        Climb, use, rise per millilitre, doses per day, flow and step.
+        Climb, use, rise per millilitre, doses per day, flow, step and smallest accurate dose.
 
     Returns
     -------
@@ -107,6 +108,9 @@ def make(dose_ml: float, terms: Terms) -> Schedule | None:
         if net <= 0.0:
             return None
     upkeep = round_down(fall / terms.per_ml, terms.step_ml)
+    if upkeep < terms.smallest_ml:
+        # A dose the pump cannot give accurately is not ordered at all.
+        upkeep = 0.0
     per_second = terms.flow_ml_per_min / 60.0
     return Schedule(
         dose_ml=dose,

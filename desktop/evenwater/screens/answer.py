@@ -3,19 +3,20 @@
 from __future__ import annotations
 
 import math
-from datetime import datetime
+from datetime import datetime, tzinfo
 
 from evenwater.engine.correction import Answer, Refused
 from evenwater.engine.formula import molar_mass
 from evenwater.engine.intake import Unread
 from evenwater.engine.limits import Nearness
-from evenwater.engine.quantities import figure, significant
+from evenwater.engine.quantities import density_kg_per_l, figure, significant
 from evenwater.engine.question import CorrectionQuestion
 from evenwater.engine.reasons import Reason
 from evenwater.engine.schedule import Schedule
 from evenwater.engine.stock import Dissolved
+from evenwater.engine.units import KINDS
 from evenwater.screens import words
-from evenwater.screens.shown import Shown, about, date_words, dose, every, seconds, span, weekday_time, with_unit
+from evenwater.screens.shown import Shown, about, dose, every, seconds, span, weekday_time, with_unit
 from evenwater.screens.views import AnswerView, Bar, Message, Offer, WorkLine
 
 _LABELS = {
@@ -34,9 +35,9 @@ SET_BY = {
 }
 
 
-def shown_of(question: CorrectionQuestion) -> Shown:
+def shown_of(question: CorrectionQuestion, zone: tzinfo | None = None) -> Shown:
     """Return the writer of values in the keeper's unit."""
-    return Shown(question.parameter, question.unit, question.system.water)
+    return Shown(question.parameter, question.unit, question.system.water, zone)
 
 
 def view(result: Answer | Refused | Unread, now: datetime, shown: Shown | None = None) -> AnswerView:
@@ -138,9 +139,10 @@ def _set_by(answer: Answer, bars: tuple[Bar, ...]) -> str:
 def _bar(item: Nearness, set_by: str) -> Bar:
     label = _LABELS.get(item.code) or item.code.removeprefix("also_raises_").capitalize() + " too"
     unit = {"g/L": "g per L"}.get(item.unit) or words.unit_words(item.unit)
-    unit = unit.removesuffix(" per day")
     if item.code == "smallest_dose":
-        text = f"{_number(item.value)}, at least {with_unit(_number(item.bound), unit)}"
+        text = f"{dose(item.value)}, at least {dose(item.bound)}"
+    elif item.unit.startswith("SG"):
+        text = f"{significant(item.value, 5)} of {with_unit(significant(item.bound, 5), unit)}"
     elif item.unit == "mL" and max(item.value, item.bound) >= 1000.0:
         text = f"{about(item.value).removesuffix(' (litres)')} of {about(item.bound).removesuffix(' (litres)')}"
     else:
@@ -168,20 +170,21 @@ def working(answer: Answer, shown: Shown) -> tuple[WorkLine, ...]:
         From the stock to the upkeep.
     """
     q, doses = answer.question, answer.doses
-    per_ml, litres = answer.per_ml, significant(q.system.volume_l, 4)
+    per_ml = answer.per_ml
     rise, use = shown.rise(answer.pace, 4), shown.rise(q.use, 4)
     to_give = shown.rise(answer.pace + q.use, 4)
+    used = f" and {use} used" if q.use > 0.0 else ""
     climb = shown.rise(q.target - q.measured, 4)
     net = doses.dose_ml * per_ml - q.use * doses.interval_days
     lines = [
         _stock_line(answer),
-        WorkLine("1 mL raises", f"that, in {with_unit(litres, 'L')}", shown.rise(per_ml, 5)),
+        WorkLine("1 mL raises", _spread_line(answer, shown), shown.rise(per_ml, 5)),
         WorkLine("Rise wanted", f"{shown.value(q.target)} less {shown.value(q.measured)}", climb),
         WorkLine("Pace", SET_BY.get(answer.set_by, "limited by what else it raises").lower(), f"{rise} per day"),
-        WorkLine("To be given in 24 hours", f"{rise} rise and {use} used", to_give),
+        WorkLine("To be given in 24 hours", f"{rise} rise{used}", to_give),
         WorkLine("", f"{to_give} ÷ {shown.rise(per_ml, 5)} per mL", with_unit(figure(answer.dose_ml_per_day, 3), "mL")),
         WorkLine(
-            "Each dose", f"÷ {doses.per_day} doses, rounded down to {dose(doses.step_ml)}",
+            "Each dose", f"÷ {doses.per_day} doses, in steps of {dose(doses.step_ml)}, rounded down",
             f"{figure(answer.single_dose_ml, 4)}, set {dose(doses.dose_ml)}",
         ),
         WorkLine("Left after use", "what each dose leaves in the water until the next", shown.rise(net, 4)),
@@ -203,8 +206,10 @@ def working(answer: Answer, shown: Shown) -> tuple[WorkLine, ...]:
 
 def _stock_line(answer: Answer) -> WorkLine:
     q = answer.question
-    unit = {"alkalinity": "meq", "salinity": "g per kg of 1 L"}.get(q.parameter.name, "mg")
-    strength = f"{with_unit(significant(answer.strength, 5), unit)} per mL"
+    salt = q.parameter.name == "salinity"
+    carried = answer.strength * (density_kg_per_l(q.system.water) if salt else 1.0)
+    unit = {"alkalinity": "meq", "salinity": "g of salt"}.get(q.parameter.name, "mg")
+    strength = f"{with_unit(significant(carried, 5), unit)} per mL"
     if isinstance(q.additive, Dissolved):
         batch = q.additive
         grams, litres = with_unit(significant(batch.grams, 5), "g"), with_unit(significant(batch.made_up_l, 4), "L")
@@ -212,20 +217,30 @@ def _stock_line(answer: Answer) -> WorkLine:
         pure = "" if batch.purity == 1.0 else f", {figure(100.0 * batch.purity, 2)} % pure"
         return WorkLine("1 mL of stock carries", f"{grams} in {litres}{pure}, {mass}", strength)
     label = q.additive
-    how = f"{with_unit(significant(label.dose_ml, 4), 'mL')} raise {with_unit(significant(label.water_l, 4), 'L')}"
+    rise = f"{significant(label.raises, 4)} {KINDS[label.kind].canonical.shown}"
+    how = (
+        f"{with_unit(significant(label.dose_ml, 4), 'mL')} raise {with_unit(significant(label.water_l, 4), 'L')} by {rise}"
+    )
     return WorkLine("1 mL of stock carries", f"by its label, {how}", strength)
+
+
+def _spread_line(answer: Answer, shown: Shown) -> str:
+    """Say how what a millilitre carries becomes a rise, with every factor that is needed."""
+    q = answer.question
+    litres = with_unit(significant(q.system.volume_l, 5), "L")
+    if q.parameter.name == "salinity":
+        return f"that ÷ ({litres} × {with_unit(significant(density_kg_per_l(q.system.water), 5), 'kg per L')})"
+    plain = Shown(q.parameter, shown.rise_unit, q.system.water)
+    factor = plain.number(1.0)
+    if abs(factor - 1.0) < 1e-12:
+        return f"that ÷ {litres}"
+    canonical = KINDS[q.parameter.kind].canonical.shown
+    return f"that ÷ {litres} × {with_unit(significant(factor, 5), plain.unit_words)} per {canonical}"
 
 
 def _largest_source(answer: Answer) -> str:
     name, share = max(answer.by_source.items(), key=lambda item: item[1])
     source = {"reading": "the reading", "use": "the use per day", "pump": "the pump", "volume": "the volume",
               "strength": "the strength"}[name]  # fmt: skip
-    return f"most of the doubt ({figure(100.0 * share, 0)} %) comes from {source}"
+    return f"the largest part of the doubt ({figure(100.0 * share, 0)} %) comes from {source}"
 
-
-def reading_words(answer: Answer) -> str:
-    """Return the reading with its date, as the card and the plan's head say it."""
-    q = answer.question
-    shown = shown_of(q)
-    when = f", measured {date_words(q.measured_at)}" if q.measured_at else ""
-    return f"{shown.value(q.measured)}{when}"

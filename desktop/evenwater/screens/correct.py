@@ -14,6 +14,7 @@ from evenwater.engine.correction import Answer, Refused, solve
 from evenwater.engine.fields import NET_VOLUME
 from evenwater.engine.quantities import Typed, from_canonical, significant, to_canonical
 from evenwater.engine.reader import Ok, read
+from evenwater.screens.answer import BOTTLE as BOTTLE_CAUTIONS
 from evenwater.screens.answer import shown_of, view
 from evenwater.screens.ramp import chart
 from evenwater.screens.shown import Shown, with_unit
@@ -98,7 +99,7 @@ def evaluate(raw: Mapping[str, Any], catalogue: Catalogue, now: datetime) -> Eva
     question = intake.correction(raw, catalogue, now.astimezone(UTC))
     if isinstance(question, intake.Unread):
         return Evaluated(question, view(question, now))
-    shown = shown_of(question)
+    shown = shown_of(question, now.tzinfo)
     result = solve(question)
     return Evaluated(
         result, view(result, now, shown), chart(result, shown) if isinstance(result, Answer) else None
@@ -155,10 +156,62 @@ def hints(parameter: Parameter, system: Values, unit: str) -> dict[str, str]:
         "system.volume_uncertainty": "half of a 95 % range",
         "change.measured": f"usual kit within {shown.rise(parameter.canonical(parameter.kit_accuracy), 2)}",
         "change.target": f"usually kept: {kept}",
-        "change.fastest_rise": f"recommended {shown.rise(recommended)}, most {shown.rise(hard)}",
+        "change.fastest_rise": f"usual {_bare(shown, recommended)}, most {shown.rise(hard)}",
         "change.daily_use": "what the animals take in a day",
         "additive.purity": "100 % when the bag does not say",
     }
+
+
+def _bare(shown: Shown, rise: float) -> str:
+    """Write a rise without its unit."""
+    return shown.rise(rise).split("\u00a0")[0]
+
+
+def cautions(stock: Values, catalogue: Catalogue) -> tuple[str, ...]:
+    """Return the handling lines of what is in the jug, to stand before its numbers.
+
+    Parameters
+    ----------
+    stock : mapping of str to Typed
+        The batch's fields.
+    catalogue : Catalogue
+        Parameters and chemicals.
+
+    Returns
+    -------
+    tuple of str
+        Sentences, the signal word of the chemical first; none before something is chosen.
+    """
+    if is_bottle(stock):
+        return BOTTLE_CAUTIONS
+    chemical = catalogue.chemicals.get(stock.get("chemical", Typed("")).text)
+    if chemical is None:
+        return ()
+    word = (f"{chemical.signal_word}.",) if chemical.signal_word else ()
+    return word + chemical.cautions
+
+
+def question_text(raw: Mapping[str, Any]) -> dict[str, Any]:
+    """Return a question with every field as the text a question file would have.
+
+    Parameters
+    ----------
+    raw : mapping
+        The question as typed.
+
+    Returns
+    -------
+    dict
+        The same tables with plain text.
+    """
+    out: dict[str, Any] = {}
+    for name, value in raw.items():
+        if isinstance(value, Typed):
+            alone = value.unit and value.text.strip().replace(",", "").replace(".", "").isdigit()
+            out[name] = f"{value.text.strip()} {value.unit}" if alone else value.text.strip()
+        else:
+            out[name] = question_text(value) if isinstance(value, Mapping) else value
+    return out
 
 
 def _litres(system: Values) -> str:

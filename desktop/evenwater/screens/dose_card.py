@@ -52,10 +52,10 @@ def card(answer: Answer, now: datetime, mixed_on: str = "", draft: str = "") -> 
         Lines in the order in which they are needed.
     """
     q, doses = answer.question, answer.doses
-    shown, zone = shown_of(q), now.tzinfo
+    shown, zone = shown_of(q, now.tzinfo), now.tzinfo
     name = q.parameter.name
     batch = q.additive if isinstance(q.additive, Dissolved) else None
-    known = KNOWN_WORDS[q.system.volume_known]
+    known = f", {KNOWN_WORDS[q.system.volume_known]}" if q.system.volume_known else ""
     volume = with_unit(significant(q.system.volume_l, 4), "L")
     percent = with_unit(figure(100.0 * q.system.volume_uncertainty, 1), "%")
     reading = f", measured {date_time(q.measured_at.astimezone(zone))}" if q.measured_at else ""
@@ -65,7 +65,7 @@ def card(answer: Answer, now: datetime, mixed_on: str = "", draft: str = "") -> 
     return CardView(
         title=f"Raise {name} from {shown.value(q.measured)} to {shown.value(q.target)}",
         system=q.system.name or "Unnamed system",
-        volume=f"Net volume {volume}, {known}, within {percent}. Reading {shown.value(q.measured)}{reading}.",
+        volume=f"Net volume {volume}{known}, within {percent}. Reading {shown.value(q.measured)}{reading}.",
         plan_id=plan_id.make(q),
         issued=f"Issued {date_words(now)} {now:%H:%M}",
         replace="Replace this card when the plan id changes.",
@@ -95,7 +95,7 @@ def card(answer: Answer, now: datetime, mixed_on: str = "", draft: str = "") -> 
 
 # Remarks that matter to whoever follows the card, not only to whoever plans it.
 _PRINTED = {"low_end_volume", "jug_too_small", "nearly_saturated", "raises_too", "restricted", "no_use",
-            "target_above_range", "beyond_recommended"}  # fmt: skip
+            "target_above_range", "beyond_recommended", "upkeep_too_small"}  # fmt: skip
 
 
 def _rows(answer: Answer, now: datetime) -> tuple[DoseRow, ...]:
@@ -103,14 +103,15 @@ def _rows(answer: Answer, now: datetime) -> tuple[DoseRow, ...]:
     zone = now.tzinfo
     batch = q.additive if isinstance(q.additive, Dissolved) else None
     additive = batch.chemical.tall_man if batch else "Bottle, by its label"
-    first = q.now.astimezone(zone) + timedelta(days=doses.interval_days)
-    last = answer.ends_at.astimezone(zone)
+    interval = timedelta(days=doses.interval_days)
+    # Intervals are added to instants, never to clock times: a change of clock must not move a dose.
+    first, last = (q.now + interval).astimezone(zone), answer.ends_at.astimezone(zone)
     times = "dose" if doses.count == 1 else "doses"
     when = f"From {date_time(first)} {every(doses.per_day)}, {doses.count} {times}, last {date_time(last)}"
     flow = with_unit(significant(q.pump.flow_ml_per_min, 4), "mL per min")
     rows = [DoseRow(when, dose(doses.dose_ml), additive, f"Pump runs {seconds(doses.run_time_s)} at {flow}")]
     if doses.upkeep_ml > 0.0:
-        after = last + timedelta(days=doses.interval_days)
+        after = (answer.ends_at + interval).astimezone(zone)
         when = f"From {date_time(after)} {every(doses.per_day)}, to keep it there"
         setting = f"Pump runs {seconds(doses.upkeep_run_time_s)} at {flow}"
         rows.append(DoseRow(when, dose(doses.upkeep_ml), additive, setting))

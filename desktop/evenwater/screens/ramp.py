@@ -8,7 +8,6 @@ import numpy as np
 
 from evenwater.engine.correction import Answer
 from evenwater.engine.projection import project
-from evenwater.engine.quantities import significant
 from evenwater.screens.shown import Shown
 from evenwater.screens.views import ChartView, Floats
 
@@ -64,7 +63,7 @@ def chart(answer: Answer, shown: Shown) -> ChartView:
             "plan": "plan",
             "uptake_stops": "if uptake stops now",
             "nothing": "if nothing is dosed",
-            "target": f"target {significant(target, 5 if q.unit.startswith('SG') else 3)}",
+            "target": "target",
             "fastest": "fastest allowed",
         },
     )

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from datetime import datetime, timedelta
+from datetime import datetime, timedelta, tzinfo
 from decimal import Decimal
 
 from evenwater.engine.catalogue import Parameter
@@ -25,11 +25,12 @@ def with_unit(number: str, unit: str) -> str:
 
 @dataclass(frozen=True)
 class Shown:
-    """Writes canonical values of one parameter in the keeper's unit."""
+    """Writes canonical values of one parameter in the keeper's unit, and instants in their zone."""
 
     parameter: Parameter
     unit: str
     water: Water
+    zone: tzinfo | None = None
 
     @property
     def unit_words(self) -> str:

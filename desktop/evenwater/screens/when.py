@@ -69,7 +69,9 @@ def read_when(text: str, now: datetime, zone: tzinfo | None = None) -> When | No
         return Reason(_fault(words), {"text": text})
     if instant.tzinfo is None:
         return _settled(instant.replace(tzinfo=here.tzinfo), text, here)
-    return _settled(instant.astimezone(here.tzinfo), text, here)
+    # An offset names one instant, also in the hour that comes twice.
+    there = instant.astimezone(here.tzinfo)
+    return Reason("when_future", {"text": text}) if _ahead(there, here) else there
 
 
 def written(instant: datetime, now: datetime) -> str:

@@ -69,9 +69,16 @@ def _out_of_range(p: Params) -> str:
     return f"{number} is outside what can be entered here: {joined}."
 
 
+def _unknown_unit(p: Params) -> str:
+    per_day = next((c for c in p["choices"] if c == f"{p['unit']} per day"), "")
+    if per_day:
+        return f"“{p['unit']}” is a value, not a rate. Write {unit_words(per_day)}."
+    return f"“{p['unit']}” is not a unit of this field. Write {listed(p['choices'])}."
+
+
 # What the strict reader says. None of these needs the parameter.
 _ENTRY: dict[str, Callable[[Params], str]] = {
-    "missing": lambda p: "Fill this in.",
+    "missing": lambda p: f"Fill in {FIELD_WORDS[p['path']]}." if p.get("path") else "Fill this in.",
     "not_a_number": lambda p: f"“{p['text']}” is not a number. Write it like {p.get('example', '6.8')}.",
     "grouped_digits": lambda p: f"“{p['text']}”: write the number without spaces between its digits.",
     "two_marks": lambda p: f"“{p['text']}” has more than one point or comma. Write one decimal mark and no thousands.",
@@ -87,7 +94,7 @@ _ENTRY: dict[str, Callable[[Params], str]] = {
     "bare_gallon": lambda p: "Which gallon? Write US gal (3.785 L) or imperial gal (4.546 L).",
     "bare_gravity": lambda p: f"At which temperatures? Write {listed(p['choices'][1:])}, as on the hydrometer.",
     "as_what": lambda p: f"“{p['unit']}” does not say as what it counts. Write {listed(p['choices'])}.",
-    "unknown_unit": lambda p: f"“{p['unit']}” is not a unit of this field. Write {listed(p['choices'])}.",
+    "unknown_unit": _unknown_unit,
     "not_text": lambda p: f"{p['text']} has no unit. Write it in quotes with its unit.",
     "not_a_time": lambda p: f"“{p['text']}” is not a time. Write it like 2026-11-25 08:00.",
     "time_without_zone": lambda p: f"{p['text']} has no time zone. Write the offset, like 2026-11-25T08:00:00+00:00.",
@@ -99,6 +106,10 @@ _ENTRY: dict[str, Callable[[Params], str]] = {
     ),
     "unknown_chemical": lambda p: f"“{p['text']}” is not known. Known are: {listed(p['choices'])}.",
 }
+
+
+def _long_time(days: float) -> str:
+    return "more than ten years" if days > 3650.0 else f"{figure(days, 0)} days"
 
 
 def _implausible(p: Params, s: Shown) -> str:
@@ -115,10 +126,10 @@ def _implausible(p: Params, s: Shown) -> str:
 _PLAN: dict[str, Callable[[Params, Shown], str]] = {
     "implausible": _implausible,
     "reading_in_the_future": lambda p, s: (
-        f"The reading is dated {date_time(p['measured_at'])}, which is still to come. Correct the time."
+        f"The reading is dated {date_time(p['measured_at'].astimezone(s.zone))}, which is still to come. Correct the time."
     ),
     "reading_stale": lambda p, s: (
-        f"Reading is {figure(p['age_days'], 0)} days old; after {figure(p['stale_days'], 0)} days it is too old to "
+        f"Reading is {figure(p['age_days'], 1)} days old; after {figure(p['stale_days'], 0)} days it is too old to "
         f"correct from. Test again before raising {p['parameter']}."
     ),
     "target_outside": lambda p, s: (
@@ -141,12 +152,12 @@ _PLAN: dict[str, Callable[[Params, Shown], str]] = {
         "it down."
     ),
     "does_not_dissolve": lambda p, s: (
-        f"{figure(p['made'], 0)} g of {p['chemical']} in a litre cannot dissolve: at {figure(p['temperature_c'], 0)} °C "
-        f"the most is {figure(p['most'], 0)} g in a litre. Make the stock weaker."
+        f"{significant(p['made'], 3)} g of {p['chemical']} in a litre cannot dissolve: at {figure(p['temperature_c'], 0)} °C "
+        f"the most is {significant(p['most'], 3)} g in a litre. Make the stock weaker."
     ),
     "single_dose_forbids": lambda p, s: (
-        f"At {p['per_day']} doses a day each dose would have to raise by more than {s.rise(p['jump'])} only to keep up. "
-        "Choose more doses a day."
+        ("With one dose a day, it" if p["per_day"] == 1 else f"With {p['per_day']} doses a day, each")
+        + f" would have to raise by more than {s.rise(p['jump'])} only to keep up. Choose more doses a day."
     ),
     "pump_share_forbids": lambda p, s: (
         f"The pump can give {about(p['most_ml'])} in 24 hours; the tank alone uses up {about(p['needs_ml'])}. "
@@ -156,7 +167,7 @@ _PLAN: dict[str, Callable[[Params, Shown], str]] = {
         f"This additive would raise {p['other']} as well, far beyond its limit. Choose another additive."
     ),
     "too_slow": lambda p, s: (
-        f"At this pace the correction takes {figure(p['days'], 0)} days. Plans end after {figure(p['most'], 0)} days: "
+        f"At this pace the correction takes {_long_time(p['days'])}. Plans end after {figure(p['most'], 0)} days: "
         "choose a faster rise, a stronger stock or a nearer target."
     ),
     "step_too_coarse": lambda p, s: (
@@ -169,7 +180,7 @@ _PLAN: dict[str, Callable[[Params, Shown], str]] = {
         "it."
     ),
     "beyond_recommended": lambda p, s: (
-        f"Faster than the recommended {s.per_day(p['recommended'])}. Reason given: {p['reason']}"
+        f"Faster than the recommended {s.per_day(p['recommended'])}. Reason given: {p['reason'].rstrip('.')}."
     ),
     "age_unknown": lambda p, s: (
         f"It is not said when this was measured. Test again if it is older than {figure(p['stale_days'], 0)} days."
@@ -188,7 +199,7 @@ _PLAN: dict[str, Callable[[Params, Shown], str]] = {
         "at the same strength."
     ),
     "nearly_saturated": lambda p, s: (
-        f"The stock is near its limit ({figure(p['made'], 0)} of {figure(p['most'], 0)} g in a litre). Keep it warm and "
+        f"The stock is near its limit ({significant(p['made'], 3)} of {significant(p['most'], 3)} g in a litre). Keep it warm and "
         "look for crystals."
     ),
     "raises_too": lambda p, s: (
@@ -205,14 +216,19 @@ _PLAN: dict[str, Callable[[Params, Shown], str]] = {
         f"No pump gives {dose(p['dose_ml'])} at a time. Make a weaker stock, or choose fewer doses a day."
     ),
     "upkeep_too_small": lambda p, s: (
-        "Afterwards the upkeep in so many doses is too small for this pump. Plan the upkeep with fewer doses a day."
+        f"The upkeep of {about(p['per_day_ml'])} in 24 hours is too small for this pump in so many doses, so none is given. "
+        + (
+            f"Give it afterwards in {p['most_doses']} doses a day or fewer."
+            if p["most_doses"] > 1
+            else "Make a weaker stock for it."
+        )
     ),
     "no_use": lambda p, s: (
         f"No use per day is entered, so after the correction nothing is dosed. {p['parameter'].capitalize()} falls by "
         "whatever the animals use."
     ),
     "whole_jug_harms": lambda p, s: (
-        f"If the whole jug ran in, the value would reach {s.value(p['value'])}, more than the {s.value(p['most'])} no "
+        f"If the whole jug ran in, {s.parameter.name} would reach {s.value(p['value'])}, more than the {s.value(p['most'])} no "
         "plan may aim for. Use a smaller jug, or fill it less."
     ),
 }

@@ -1,0 +1,1 @@
+"""Widgets, sheets and chart. Knows screens, session and card; computes nothing."""

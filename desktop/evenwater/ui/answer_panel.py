@@ -1,0 +1,197 @@
+"""The right half of a sheet: the figure, what it means, how near each limit is, and why."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtWidgets import (
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+from evenwater.screens.views import AnswerView, Message, WorkLine
+from evenwater.ui.answer_parts import Figure, MessageList, Sentence
+from evenwater.ui.limit_bars import LimitBars
+from evenwater.ui.theme import GRID, set_role
+
+MISSING = "--"
+STALE = "The question has changed"
+_HOW = "How this was worked out"
+_HOW_HIDE = "Hide how this was worked out"
+
+
+class WorkTable(QWidget):
+    """The arithmetic, one line under the other; its labels are made once and used again."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._grid.setHorizontalSpacing(2 * GRID)
+        self._grid.setVerticalSpacing(GRID // 2)
+        self._grid.setColumnStretch(1, 1)
+        self._rows: list[tuple[QLabel, QLabel, QLabel]] = []
+        self.setAccessibleName(_HOW)
+
+    def set_lines(self, lines: tuple[WorkLine, ...]) -> None:
+        """Show these lines."""
+        while len(self._rows) < len(lines):
+            self._add_row()
+        for n, labels in enumerate(self._rows):
+            texts = (lines[n].what, lines[n].how, lines[n].gives) if n < len(lines) else ("", "", "")
+            for label, text in zip(labels, texts, strict=True):
+                label.setText(text)
+                label.setVisible(n < len(lines))
+
+    def _add_row(self) -> None:
+        row = len(self._rows)
+        labels = (QLabel(self), QLabel(self), QLabel(self))
+        for column, label in enumerate(labels):
+            label.setTextFormat(Qt.TextFormat.PlainText)
+            label.setWordWrap(column == 1)
+            label.setMinimumHeight(1)
+            label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+            side = Qt.AlignmentFlag.AlignRight if column == 2 else Qt.AlignmentFlag.AlignLeft
+            label.setAlignment(side | Qt.AlignmentFlag.AlignTop)
+            self._grid.addWidget(label, row, column)
+        set_role(labels[0], "muted")
+        self._rows.append(labels)
+
+
+class AnswerPanel(QWidget):
+    """Shows an ``AnswerView``.
+
+    ``offerChosen`` carries (path, Offer) when the keeper takes an offered reading. The sheet puts
+    its own buttons into ``actions_layout``; they stand before "How this was worked out".
+    """
+
+    offerChosen = Signal(object)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._view = AnswerView("empty")
+        self._body = QWidget()
+        set_role(self._body, "page")
+        self._scroll = QScrollArea(self)
+        self._scroll.setWidgetResizable(True)
+        self._scroll.setFrameShape(QScrollArea.Shape.NoFrame)
+        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._cautions = Sentence(self._body, sign="stop")
+        self._figure = Figure(self._body)
+        self._status = QLabel(STALE, self)
+        self._second, self._third, self._set_by = (self._line() for _ in range(3))
+        self._bars = LimitBars(self._body)
+        self._remarks = MessageList(self._body, sign="ink")
+        self._messages = MessageList(self._body, sign="stop")
+        self._work = WorkTable(self._body)
+        self._parts = (self._cautions, self._figure, self._second, self._third, self._messages)
+        self._parts += (self._set_by, self._bars, self._remarks, self._work)
+        self._how = QPushButton(_HOW, self)
+        self._actions = QWidget(self)
+        self.actions_layout = QHBoxLayout(self._actions)
+        self._lay_out()
+        for label, role in ((self._second, "second"), (self._third, "caption"), (self._status, "title")):
+            set_role(label, role)
+        self._messages.offerChosen.connect(self.offerChosen)
+        self._how.setCheckable(True)
+        self._how.setAutoDefault(False)
+        self._how.toggled.connect(self._toggle_work)
+        self._work.setVisible(False)
+        self.set_stale(False)
+        self.render(self._view)
+
+    def render(self, view: AnswerView) -> None:  # type: ignore[override]
+        """Show an answer, a refusal, or what is still missing; takes the staleness away."""
+        self._view = view
+        self.set_stale(False)
+        answered = view.state == "answered"
+        self._figure.set_figure(view.figure if answered else MISSING, view.figure_unit if answered else "", answered)
+        self._figure.setAccessibleDescription(view.spoken)
+        for label, text in ((self._second, view.second), (self._third, view.third)):
+            label.setText(text)
+            label.setVisible(bool(text))
+        self._set_by.setText(view.set_by)
+        self._cautions.set_text(" ".join(view.cautions))
+        self._cautions.setVisible(bool(view.cautions))
+        self._bars.set_bars(view.bars)
+        self._remarks.set_messages(tuple(Message(text) for text in view.remarks))
+        self._messages.set_messages(view.messages, sign="stop" if view.state == "refused" else "")
+        self._show_work()
+
+    def set_stale(self, stale: bool) -> None:
+        """Grey everything, and say why, while the answer does not belong to the question any more."""
+        stale = stale and self._view.state != "empty"
+        for part in self._parts:
+            part.setEnabled(not stale)
+        self._actions.setEnabled(not stale)
+        self._how.setEnabled(not stale and bool(self._view.working))
+        self._status.setText(STALE if stale else "")
+
+    @property
+    def view(self) -> AnswerView:
+        """What is shown."""
+        return self._view
+
+    @property
+    def is_stale(self) -> bool:
+        """Whether the answer is greyed because its question has changed."""
+        return bool(self._status.text())
+
+    def _toggle_work(self, shown: bool) -> None:
+        self._how.setText(_HOW_HIDE if shown else _HOW)
+        self._show_work()
+        QTimer.singleShot(0, self._bring_work_into_sight)
+
+    def _show_work(self) -> None:
+        """Let the arithmetic take the place of the bars, or give it back."""
+        view, shown = self._view, self._how.isChecked()
+        self._work.set_lines(view.working if shown else ())
+        self._work.setVisible(shown)
+        self._bars.setVisible(bool(view.bars) and not shown)
+        self._set_by.setVisible(bool(view.set_by) and not shown)
+
+    def _bring_work_into_sight(self) -> None:
+        if self._how.isChecked():
+            self._scroll.ensureWidgetVisible(self._work, 0, 0)
+
+    def _line(self) -> QLabel:
+        label = QLabel(self._body)
+        label.setTextFormat(Qt.TextFormat.PlainText)
+        label.setWordWrap(True)
+        label.setMinimumHeight(1)
+        return label
+
+    def _lay_out(self) -> None:
+        body = QVBoxLayout(self._body)
+        body.setContentsMargins(0, 0, GRID, 0)
+        body.setSpacing(GRID // 2)
+        body.addWidget(self._cautions)
+        head = QHBoxLayout()
+        head.addWidget(self._figure, 1)
+        head.addWidget(self._status, 0, Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignRight)
+        body.addLayout(head)
+        for widget in (self._second, self._third):
+            body.addWidget(widget)
+        body.addSpacing(GRID // 2)
+        for widget in (self._messages, self._set_by, self._bars, self._work, self._remarks):
+            body.addWidget(widget)
+        body.addStretch(1)
+        self._scroll.setWidget(self._body)
+        self.actions_layout.setContentsMargins(0, 0, 0, 0)
+        self.actions_layout.setSpacing(GRID)
+        row = QHBoxLayout()
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(GRID)
+        row.addWidget(self._actions)
+        row.addWidget(self._how)
+        row.addStretch(1)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.setSpacing(GRID)
+        column.addWidget(self._scroll, 1)
+        column.addLayout(row)

@@ -1,0 +1,135 @@
+"""What can be done with a plan: save its card as PDF, print it, look at it."""
+
+# ruff: noqa: N815  (Qt's spelling)
+
+from __future__ import annotations
+
+import json
+from collections.abc import Mapping
+from datetime import datetime
+from pathlib import Path
+from typing import Any
+
+from PySide6.QtCore import QLocale, QObject, QSettings, Signal
+from PySide6.QtPrintSupport import QPrinter
+from PySide6.QtWidgets import QPushButton, QWidget
+
+from evenwater.card.failures import CardFailed
+from evenwater.card.output import print_card, write_pdf
+from evenwater.card.paper import PAPERS, Paper
+from evenwater.engine.correction import Answer
+from evenwater.screens import correct, dose_card, plan_id, room_words
+from evenwater.screens.local_zone import present
+from evenwater.screens.views import CardView
+from evenwater.session import Document
+from evenwater.store import Card
+from evenwater.ui.dialogs import Dialogs
+from evenwater.ui.theme import set_role
+
+NOT_A_PLAN = "NOT A PLAN"
+
+
+class CardActions(QObject):
+    """Owns the three buttons and does what they say.
+
+    ``told`` carries a sentence for the status line; ``look`` says that the card is to be shown.
+    """
+
+    told = Signal(str)
+    look = Signal()
+
+    def __init__(self, document: Document, dialogs: Dialogs, owner: QWidget) -> None:
+        """Make the buttons over ``owner``."""
+        super().__init__(owner)
+        self._document, self._dialogs = document, dialogs
+        self._answer: Answer | None = None
+        self._system = ""
+        self.mixed_on = ""
+        self._now = present()
+        self._raw: Mapping[str, Any] = {}
+        self.save = QPushButton("&Save card as PDF", owner)
+        self.print = QPushButton("&Print card", owner)
+        self.show = QPushButton("&Look at card", owner)
+        set_role(self.save, "main")
+        for button in (self.print, self.show):
+            set_role(button, "large")
+        for button in (self.save, self.print, self.show):
+            button.setAutoDefault(False)
+            button.setEnabled(False)
+        self.save.clicked.connect(self._save)
+        self.print.clicked.connect(self._print)
+        self.show.clicked.connect(self.look)
+
+    def set_plan(self, answer: Answer | None, system_id: str, raw: Mapping[str, Any], now: datetime) -> None:
+        """Take over the plan that is shown, with its question; None when none may be followed."""
+        self._answer, self._system, self._raw, self._now = answer, system_id, raw, now
+        for button in (self.save, self.print):
+            button.setEnabled(answer is not None)
+        if answer is not None:
+            self.show.setEnabled(True)
+
+    def card(self, draft: bool = False) -> CardView | None:
+        """Return the card of the plan that is shown, stamped when it must not be followed."""
+        if self._answer is None:
+            return None
+        return dose_card.card(self._answer, self._now, self.mixed_on, NOT_A_PLAN if draft else "")
+
+    def paper(self) -> Paper:
+        """Return the paper chosen last; at first what the country uses."""
+        letter = QLocale().measurementSystem() == QLocale.MeasurementSystem.ImperialUSSystem
+        name = str(QSettings().value("paper", "Letter" if letter else "A4"))
+        return PAPERS.get(name, PAPERS["A4"])
+
+    def set_paper(self, name: str) -> None:
+        """Keep the paper for the next card."""
+        QSettings().setValue("paper", name)
+
+    def _save(self) -> None:
+        if self._answer is not None:
+            self._dialogs.save_pdf(f"dose card {plan_id.make(self._answer.question)}.pdf", self.write)
+
+    def write(self, path: Path) -> None:
+        """Register the card and write it to a PDF file."""
+        card = self.card()
+        if card is None or not self._register(card):
+            return
+        try:
+            write_pdf(path, card, self.paper())
+        except CardFailed as error:
+            self.told.emit(room_words.sentence(error.reason))
+            return
+        self.told.emit(f"Card {card.plan_id} saved as {path.name}. Take down the older one.")
+
+    def _print(self) -> None:
+        if self._answer is not None and not self._dialogs.printer(self.send):
+            self.told.emit("No printer is set up on this computer. Save the card as PDF instead.")
+
+    def send(self, printer: QPrinter) -> None:
+        """Register the card and print it."""
+        card = self.card()
+        if card is None or not self._register(card):
+            return
+        try:
+            print_card(printer, card, self.paper())
+        except CardFailed as error:
+            self.told.emit(room_words.sentence(error.reason))
+            return
+        self.told.emit(f"Card {card.plan_id} sent to the printer. Take down the older one.")
+
+    def _register(self, card: CardView) -> bool:
+        """Note the card as hanging on the stand before it can; older ones become void."""
+        answer = self._answer
+        if answer is None:
+            return False
+        cards = [c for c in self._document.cards() if c.system_id == self._system]
+        return self._document.add_card(
+            Card(
+                plan_id=card.plan_id,
+                version=1 + max((c.version for c in cards), default=0),
+                system_id=self._system,
+                parameter=answer.question.parameter.name,
+                issued=self._now,
+                valid_until=answer.valid_until,
+                body=json.dumps(correct.question_text(self._raw)),
+            )
+        )

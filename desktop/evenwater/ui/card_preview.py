@@ -1,0 +1,84 @@
+"""The card as it will be printed, page by page, in a window of its own."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QGuiApplication, QPixmap
+from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
+
+from evenwater.card.layout import lay_out
+from evenwater.card.output import to_image
+from evenwater.card.paper import PAPERS
+from evenwater.screens.views import CardView
+from evenwater.ui.choice import Choice
+from evenwater.ui.theme import GRID, set_role
+
+_DPI = 96.0
+
+
+class CardPreview(QWidget):
+    """Shows a card on a paper; ``paper_chosen`` carries the name of another paper."""
+
+    paper_chosen = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        """Make the window, still empty."""
+        super().__init__(parent, Qt.WindowType.Window)
+        self.setWindowTitle("Dose card")
+        set_role(self, "page")
+        self._card: CardView | None = None
+        self._paper = "A4"
+        self.papers = Choice("Paper", self)
+        self.papers.set_options(tuple((name, name) for name in PAPERS))
+        self.mono = QCheckBox("As a copier sees it, &black and white only", self)
+        self._pages = QWidget()
+        set_role(self._pages, "page")
+        self._column = QVBoxLayout(self._pages)
+        self._column.setSpacing(2 * GRID)
+        self._column.setAlignment(Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop)
+        self._labels: list[QLabel] = []
+        scroll = QScrollArea(self)
+        scroll.setWidgetResizable(True)
+        scroll.setWidget(self._pages)
+        row = QHBoxLayout()
+        row.setSpacing(2 * GRID)
+        row.addWidget(self.papers)
+        row.addWidget(self.mono)
+        row.addStretch(1)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(2 * GRID, 2 * GRID, 2 * GRID, 2 * GRID)
+        layout.addLayout(row)
+        layout.addWidget(scroll, 1)
+        self.papers.chosen.connect(self._choose_paper)
+        self.mono.toggled.connect(self._paint)
+        self.resize(900, 760)
+
+    def show_card(self, card: CardView, paper: str) -> None:
+        """Show a card on a paper."""
+        self._card, self._paper = card, paper
+        self.papers.set_current(paper)
+        self._paint()
+
+    def _choose_paper(self, name: str) -> None:
+        self._paper = name
+        self.paper_chosen.emit(name)
+        self._paint()
+
+    def _paint(self, *_: object) -> None:
+        if self._card is None:
+            return
+        ratio = QGuiApplication.primaryScreen().devicePixelRatio()
+        paper = PAPERS[self._paper]
+        count = len(lay_out(self._card, paper))
+        while len(self._labels) < count:
+            label = QLabel(self._pages)
+            self._column.addWidget(label)
+            self._labels.append(label)
+        for page, label in enumerate(self._labels):
+            label.setVisible(page < count)
+            if page < count:
+                image = to_image(self._card, paper, page, _DPI * ratio, self.mono.isChecked())
+                pixmap = QPixmap.fromImage(image)
+                pixmap.setDevicePixelRatio(ratio)
+                label.setPixmap(pixmap)
+                label.setAccessibleName(f"Page {page + 1} of {count}: {self._card.title}")

@@ -1,0 +1,58 @@
+"""The system's own dialogs behind one small object, so that nothing waits inside a call for them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from pathlib import Path
+
+from PySide6.QtCore import QObject, QStandardPaths
+from PySide6.QtPrintSupport import QPrintDialog, QPrinter, QPrinterInfo
+from PySide6.QtWidgets import QFileDialog, QWidget
+
+
+class Dialogs(QObject):
+    """Asks where to save and where to print; answers come later, by a call."""
+
+    def __init__(self, owner: QWidget) -> None:
+        """Open dialogs over ``owner``."""
+        super().__init__(owner)
+        self._owner = owner
+        self._file: QFileDialog | None = None
+        self._print: QPrintDialog | None = None
+        self._printer: QPrinter | None = None
+        self._on_file: Callable[[Path], None] | None = None
+        self._on_printer: Callable[[QPrinter], None] | None = None
+
+    def save_pdf(self, suggestion: str, then: Callable[[Path], None]) -> None:
+        """Ask for the name of a PDF file and hand it to ``then``; nothing happens on Cancel."""
+        folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
+        self._on_file = then
+        if self._file is None:
+            self._file = QFileDialog(self._owner, "Save card as PDF")
+            self._file.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
+            self._file.setNameFilter("PDF (*.pdf)")
+            self._file.setDefaultSuffix("pdf")
+            self._file.setDirectory(folder)
+            self._file.fileSelected.connect(self._file_chosen)
+        self._file.selectFile(suggestion)
+        self._file.open()
+
+    def printer(self, then: Callable[[QPrinter], None]) -> bool:
+        """Ask for a printer and hand it to ``then``; False when this computer has none."""
+        if not QPrinterInfo.availablePrinterNames():
+            return False
+        self._on_printer = then
+        if self._print is None:
+            self._printer = QPrinter(QPrinter.PrinterMode.HighResolution)
+            self._print = QPrintDialog(self._printer, self._owner)
+            self._print.accepted.connect(self._printer_chosen)
+        self._print.open()
+        return True
+
+    def _file_chosen(self, name: str) -> None:
+        if self._on_file is not None:
+            self._on_file(Path(name))
+
+    def _printer_chosen(self) -> None:
+        if self._on_printer is not None and self._printer is not None:
+            self._on_printer(self._printer)

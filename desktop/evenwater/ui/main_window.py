@@ -1,0 +1,79 @@
+"""The window: an empty sheet of paper at first, the fish room as soon as it is loaded."""
+
+# ruff: noqa: N802  (Qt's spelling)
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QEvent, QTimer
+from PySide6.QtGui import QCloseEvent, QGuiApplication, QShowEvent
+from PySide6.QtWidgets import QLabel, QMainWindow, QVBoxLayout, QWidget
+
+from evenwater.ui.theme import GRID, set_role
+
+if TYPE_CHECKING:
+    from evenwater.ui.opening import Opening
+
+_WIDTH, _HEIGHT = 1366, 768
+
+
+class MainWindow(QMainWindow):
+    """Paints at once; everything that takes time to load comes with the first turn of the event loop."""
+
+    def __init__(self, demo: bool = False, log: Path | None = None, parent: QWidget | None = None) -> None:
+        """Make the window; ``demo`` opens the invented room, ``log`` another file than the usual."""
+        super().__init__(parent)
+        self._demo, self._log = demo, log
+        self._opening: Opening | None = None
+        self._started = False
+        self.setWindowTitle("Evenwater")
+        waiting = QWidget(self)
+        set_role(waiting, "page")
+        layout = QVBoxLayout(waiting)
+        layout.setContentsMargins(4 * GRID, 4 * GRID, 4 * GRID, 4 * GRID)
+        words = QLabel("Opening the fish room", waiting)
+        set_role(words, "muted")
+        layout.addWidget(words)
+        layout.addStretch(1)
+        self.setCentralWidget(waiting)
+        screen = QGuiApplication.primaryScreen().availableGeometry()
+        self.resize(min(_WIDTH, screen.width()), min(_HEIGHT, screen.height()))
+        if screen.width() <= _WIDTH:
+            self.showMaximized()
+
+    def opening(self) -> Opening | None:
+        """Return what was opened, or None before it is."""
+        return self._opening
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Load the rest once the window is on the screen."""
+        super().showEvent(event)
+        if not self._started:
+            self._started = True
+            QTimer.singleShot(0, self, self.load)
+
+    def load(self) -> None:
+        """Load the libraries, the log and the sheets, and put them in the place of the empty sheet."""
+        from evenwater.ui.opening import Opening  # noqa: PLC0415  (after the first paint)
+
+        self._opening = Opening(self._demo, self._log, self)
+        self._opening.page_changed.connect(self._show_page)
+        self._opening.start()
+
+    def _show_page(self, page: QWidget) -> None:
+        self.setCentralWidget(page)
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Look for changes by another window when this one comes to the front."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.ActivationChange and self.isActiveWindow() and self._opening is not None:
+            self._opening.refresh()
+
+    def closeEvent(self, event: QCloseEvent) -> None:
+        """Close the log; stay open, with the reason shown, when something could not be saved."""
+        if self._opening is not None and not self._opening.close():
+            event.ignore()
+            return
+        super().closeEvent(event)

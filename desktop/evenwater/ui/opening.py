@@ -1,0 +1,93 @@
+"""Opens the log and the data files, and decides which page the window shows."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import QObject, Signal
+from PySide6.QtWidgets import QWidget
+
+from evenwater.assets import resources
+from evenwater.engine import catalogue
+from evenwater.screens import room_words
+from evenwater.screens.local_zone import present
+from evenwater.session import Document, Paths
+from evenwater.session.demo import fill_from
+from evenwater.store import Store, StoreError
+from evenwater.ui.notice_page import NoticePage
+from evenwater.ui.room import Room
+from evenwater.ui.welcome_page import WelcomePage
+
+
+class Opening(QObject):
+    """Holds the open log; ``page_changed`` carries the page that the window has to show."""
+
+    page_changed = Signal(QWidget)
+
+    def __init__(self, demo: bool, log: Path | None, parent: QObject | None = None) -> None:
+        """Prepare to open the demo, a given file, or the keeper's own log."""
+        super().__init__(parent)
+        self._paths = Paths.of_demo() if demo else Paths(log) if log is not None else Paths.of_keeper()
+        self._demo = demo
+        self._document: Document | None = None
+        self._room: Room | None = None
+        self._catalogue = catalogue.load(resources())
+
+    def start(self) -> None:
+        """Open the log and show the room, the welcome to an empty one, or why it cannot be opened."""
+        try:
+            self._document = Document(Store.open(self._paths.log), self)
+        except StoreError as error:
+            page = NoticePage(room_words.sentence(error.reason), str(self._paths.log))
+            page.again.connect(self.start)
+            self.page_changed.emit(page)
+            return
+        if self._demo:
+            fill_from(self._document, resources() / "demo.toml", present())
+        if self._document.records("system"):
+            self._show_room()
+            return
+        welcome = WelcomePage()
+        welcome.demo_wanted.connect(self._fill_demo)
+        welcome.empty_wanted.connect(self._start_empty)
+        self.page_changed.emit(welcome)
+
+    def room(self) -> Room | None:
+        """Return the open fish room, or None."""
+        return self._room
+
+    def document(self) -> Document | None:
+        """Return the open document, or None."""
+        return self._document
+
+    def refresh(self) -> None:
+        """Show what other windows have saved."""
+        if self._document is not None:
+            self._document.refresh()
+
+    def close(self) -> bool:
+        """Save and close; False when something could not be saved."""
+        if self._room is not None:
+            self._room.settle()
+        if self._document is not None:
+            if self._document.unsaved() and not self._document.save():
+                return False
+            self._document.close()
+        self._paths.discard()
+        return True
+
+    def _fill_demo(self) -> None:
+        assert self._document is not None  # noqa: S101  (the welcome page comes after opening)
+        fill_from(self._document, resources() / "demo.toml", present())
+        self._show_room()
+
+    def _start_empty(self) -> None:
+        self._show_room()
+        if self._room is not None:
+            self._room.systems.add.click()
+
+    def _show_room(self) -> None:
+        assert self._document is not None  # noqa: S101  (only after opening)
+        self._room = Room(self._document, self._catalogue)
+        self.page_changed.emit(self._room)
+        self._room.start()

@@ -1,0 +1,101 @@
+"""The head of a sheet: the system's name and volume, undo and redo, and what was just done."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, QTimer
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+
+from evenwater.engine.reasons import Reason
+from evenwater.screens import room_words
+from evenwater.session import Document, UndoState
+from evenwater.store import Label
+from evenwater.ui.theme import GRID, set_role
+
+_TOLD_MS = 10_000
+
+
+class SheetHeader(QWidget):
+    """Names the system and holds undo and redo; a sentence stands below while there is one."""
+
+    def __init__(self, document: Document, parent: QWidget | None = None) -> None:
+        """Watch ``document``."""
+        super().__init__(parent)
+        self._document = document
+        self._system = ""
+        self.name = QLabel(self)
+        set_role(self.name, "heading")
+        self.told = QLabel(self)
+        set_role(self.told, "muted")
+        for label in (self.name, self.told):
+            label.setTextFormat(Qt.TextFormat.PlainText)
+        self.undo = self._button("Undo", QKeySequence.StandardKey.Undo)
+        self.redo = self._button("Redo", QKeySequence.StandardKey.Redo)
+        self._quiet = QTimer(self)
+        self._quiet.setSingleShot(True)
+        self._quiet.timeout.connect(self.told.clear)
+        row = QHBoxLayout()
+        row.setSpacing(GRID)
+        row.addWidget(self.name)
+        row.addWidget(self.told, 1)
+        row.addWidget(self.undo)
+        row.addWidget(self.redo)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addLayout(row)
+        self.undo.clicked.connect(self._undo)
+        self.redo.clicked.connect(self._redo)
+        document.undoChanged.connect(self._show_state)
+        document.changed.connect(self._refresh)
+        document.saveFailed.connect(self._save_failed)
+        document.saveRestored.connect(self._save_restored)
+        self._show_state(UndoState(document.undo_text(), document.redo_text()))
+
+    def show_system(self, system_id: str) -> None:
+        """Name another system."""
+        self._system = system_id
+        self._refresh()
+
+    def tell(self, sentence: str) -> None:
+        """Show what was just done, for ten seconds."""
+        set_role(self.told, "muted")
+        self.told.setText(sentence)
+        self.told.setToolTip(sentence)
+        self._quiet.start(_TOLD_MS)
+
+    def _button(self, text: str, key: QKeySequence.StandardKey) -> QPushButton:
+        button = QPushButton(text, self)
+        button.setAutoDefault(False)
+        action = QAction(self.parentWidget())
+        action.setShortcuts(QKeySequence.keyBindings(key))
+        action.setShortcutContext(Qt.ShortcutContext.WindowShortcut)
+        action.triggered.connect(button.click)
+        self.parentWidget().addAction(action)
+        return button
+
+    def _refresh(self, *_: object) -> None:
+        self.name.setText(self._document.value(self._system, "name").text.strip() if self._system else "No system yet")
+
+    def _undo(self) -> None:
+        self._document.undo(self)
+
+    def _redo(self) -> None:
+        self._document.redo(self)
+
+    def _show_state(self, state: UndoState) -> None:
+        for button, verb, label in ((self.undo, "Undo", state.undo), (self.redo, "Redo", state.redo)):
+            words = self._words(verb, label)
+            button.setEnabled(label is not None)
+            button.setToolTip(words)
+            button.setAccessibleName(words)
+
+    def _words(self, verb: str, label: Label | None) -> str:
+        return verb if label is None else room_words.step_words(verb, label.code, label.kind, label.field)
+
+    def _save_failed(self, reason: Reason) -> None:
+        self._quiet.stop()
+        set_role(self.told, "stop")
+        self.told.setText(f"\u25b2 {room_words.sentence(reason)}")
+
+    def _save_restored(self, _count: int) -> None:
+        self.tell("Everything is saved again.")

@@ -1,0 +1,161 @@
+"""Benchmarks against floors, as ratios: `python -m tests.bench` prints one table.
+
+Every row compares a process of the product with the bare window it cannot beat. The two take turns within the same
+call, so that whatever else the machine does falls on both; ratios hold across machines, milliseconds do not.
+
+    python -m tests.bench [--rounds N] [--changes N] [--only first|change] [--platform offscreen|xcb]
+"""
+
+from __future__ import annotations
+
+import argparse
+import json
+import os
+import shutil
+import statistics
+import subprocess
+import sys
+import tempfile
+import time
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from pathlib import Path
+
+ROOT = Path(__file__).resolve().parents[2]
+START = "EVENWATER_BENCH_START"
+
+
+@dataclass(frozen=True)
+class Row:
+    """One comparison: the product's figures and the floor's, and the ratio aimed at (None: for information)."""
+
+    name: str
+    unit: str
+    product: list[float]
+    floor: list[float]
+    aim: float | None = None
+
+
+def environment(platform: str, display: str | None, home: Path) -> dict[str, str]:
+    """Return what a measured process sees: an empty home, this checkout, and compiled modules kept between rounds."""
+    strange = ("XDG_", "WAYLAND_", "QT_", "PYTHON")
+    kept = {name: value for name, value in os.environ.items() if not name.startswith(strange)}
+    kept |= {"QT_QPA_PLATFORM": platform, "HOME": str(home), "PYTHONPATH": f"{ROOT / 'desktop'}{os.pathsep}{ROOT}"}
+    kept |= {"PYTHONPYCACHEPREFIX": str(home / "compiled")}
+    return kept | ({"DISPLAY": display} if display else {})
+
+
+def measure(module: str, *words: object, env: dict[str, str]) -> dict[str, object]:
+    """Run one measured process and return what it hands back."""
+    command = [sys.executable, "-m", f"tests.bench.{module}", *(str(word) for word in words)]
+    started = env | {START: repr(time.monotonic())}
+    done = subprocess.run(command, cwd=ROOT, env=started, capture_output=True, text=True, timeout=300, check=False)
+    if done.returncode != 0 or not done.stdout.strip():
+        sys.exit(f"{module} failed with status {done.returncode}:\n{done.stdout}{done.stderr}")
+    return json.loads(done.stdout.strip().splitlines()[-1])
+
+
+@contextmanager
+def displays(only: str | None) -> Iterator[list[tuple[str, str | None]]]:
+    """Yield the platforms to measure on, with a virtual display of our own for X."""
+    platforms: list[tuple[str, str | None]] = [] if only == "xcb" else [("offscreen", None)]
+    if only == "offscreen" or shutil.which("Xvfb") is None:
+        yield platforms
+        return
+    screen = ["Xvfb", "-displayfd", "1", "-screen", "0", "1366x768x24", "-nolisten", "tcp"]
+    with subprocess.Popen(screen, stdout=subprocess.PIPE, stderr=subprocess.DEVNULL, text=True) as server:
+        assert server.stdout is not None
+        try:
+            yield [*platforms, ("xcb", f":{server.stdout.readline().strip()}")]
+        finally:
+            server.terminate()
+
+
+def first_paints(rounds: int, env: dict[str, str]) -> list[Row]:
+    """Compare start-up: the product's window and its chart with a bare window and a bare chart."""
+    product: dict[str, list[float]] = {"first_paint": [], "first_chart": [], "memory": []}
+    bare: dict[str, list[float]] = {"first_paint": [], "memory": []}
+    chart: dict[str, list[float]] = {"first_paint": [], "memory": []}
+    curves = Path(env["HOME"]) / "curves.npz"
+    for _ in range(rounds + 1):  # the first round warms the disk's cache and is dropped
+        for kept, figures in (
+            (bare, measure("floor_window", env=env)),
+            (product, measure("product_window", env=env)),
+            (chart, measure("floor_chart", curves, 0, 420, env=env)),
+        ):
+            for name, values in kept.items():
+                values.append(float(figures[name]))  # type: ignore[arg-type]
+    for kept in (product, bare, chart):
+        for values in kept.values():
+            del values[0]
+    return [
+        Row("first paint / bare PySide6 window", "ms", product["first_paint"], bare["first_paint"], 1.3),
+        Row("first chart / bare PySide6 window", "ms", product["first_chart"], bare["first_paint"]),
+        Row("first chart / bare pyqtgraph window", "ms", product["first_chart"], chart["first_paint"]),
+        Row("memory with chart / bare PySide6 window", "MiB", product["memory"], bare["memory"]),
+        Row("memory with chart / bare pyqtgraph window", "MiB", product["memory"], chart["memory"]),
+    ]
+
+
+def changes(rounds: int, times: int, env: dict[str, str]) -> list[Row]:
+    """Compare one keystroke, until the whole sheet is painted, with feeding and painting a bare chart."""
+    product: list[float] = []
+    floor: list[float] = []
+    after = {"product": [0.0], "floor": [0.0]}
+    curves = Path(env["HOME"]) / "curves.npz"
+    for _ in range(rounds):
+        whole = measure("product_change", times, env=env)
+        bare = measure("floor_chart", curves, times, int(whole["chart_height"]), env=env)  # type: ignore[call-overload]
+        product += whole["changes"]  # type: ignore[arg-type, operator]
+        floor += bare["changes"]  # type: ignore[arg-type, operator]
+        after["product"].append(float(whole["memory"]))  # type: ignore[arg-type]
+        after["floor"].append(float(bare["memory"]))  # type: ignore[arg-type]
+    return [
+        Row("change to painted / bare pyqtgraph window", "ms", product, floor, 1.5),
+        Row(f"memory after {times} changes / the same", "MiB", after["product"][1:], after["floor"][1:]),
+    ]
+
+
+def percentile(values: list[float], share: float) -> float:
+    """Return the value below which a share of the values lies, interpolated."""
+    ordered = sorted(values)
+    place = share * (len(ordered) - 1)
+    low = int(place)
+    high = min(low + 1, len(ordered) - 1)
+    return ordered[low] + (ordered[high] - ordered[low]) * (place - low)
+
+
+def shown(platform: str, row: Row) -> str:
+    def three(values: list[float]) -> str:
+        return "".join(f"{percentile(values, share):8.1f}" for share in (0.5, 0.95, 0.99))
+
+    ratio50 = statistics.median(row.product) / statistics.median(row.floor)
+    ratio95 = percentile(row.product, 0.95) / percentile(row.floor, 0.95)
+    aim = f"{row.aim:6.1f}" if row.aim else "     -"
+    return f"{row.name:<44}{platform:<10}{row.unit:<4}{three(row.product)} |{three(row.floor)} |{ratio50:7.2f}{ratio95:7.2f}{aim}"
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.add_argument("--rounds", type=int, default=7, help="starts of each process (default 7)")
+    parser.add_argument("--changes", type=int, default=200, help="changes in each of three processes (default 200)")
+    parser.add_argument("--only", choices=("first", "change"))
+    parser.add_argument("--platform", choices=("offscreen", "xcb"))
+    chosen = parser.parse_args()
+    print(f"{'':58}{'product':>24} |{'floor':>24} |{'ratio':>14}   aim")
+    print(f"{'':58}{'p50':>8}{'p95':>8}{'p99':>8} |{'p50':>8}{'p95':>8}{'p99':>8} |{'p50':>7}{'p95':>7}")
+    with tempfile.TemporaryDirectory() as scratch, displays(chosen.platform) as platforms:
+        for platform, display in platforms:
+            env = environment(platform, display, Path(scratch))
+            subprocess.run(
+                [sys.executable, "-m", "tests.bench.series", f"{scratch}/curves.npz"], cwd=ROOT, env=env, check=True
+            )
+            rows = [] if chosen.only == "change" else first_paints(chosen.rounds, env)
+            rows += [] if chosen.only == "first" else changes(3, chosen.changes, env)
+            for row in rows:
+                print(shown(platform, row), flush=True)
+
+
+if __name__ == "__main__":
+    main()
