@@ -41,7 +41,7 @@ def chart() -> ChartView:
             "plan": "plan",
             "uptake_stops": "if uptake stops now",
             "nothing": "if nothing is dosed",
-            "target": "target 8.4",
+            "target": "target",
         },
     )
 

@@ -65,8 +65,9 @@ def test_band_is_hatched_between_its_edges() -> None:
 def test_every_line_has_its_name_at_its_end(paper) -> None:
     chart = sample.chart()
     block = ramp(chart, paper, paper.content_width)
-    named = [text for text in texts(block) if text.words in chart.labels.values()]
-    assert {text.words for text in named} == {chart.labels[key] for key in words.CHART_LABELS}
+    names = {chart.labels["plan"], chart.labels["uptake_stops"], chart.labels["nothing"], "target 8.4"}
+    named = [text for text in texts(block) if text.words in names]
+    assert {text.words for text in named} == names
     assert len({text.x for text in named}) == 1
     for one, other in pairwise(sorted(named, key=lambda text: text.baseline)):
         assert other.box[1] >= one.box[3] - 0.01
@@ -77,7 +78,8 @@ def test_names_of_lines_that_end_together_stand_apart() -> None:
     chart = sample.chart()
     level = np.full_like(chart.plan, 8.4)
     block = ramp(replace(chart, uptake_stops=level, nothing=level, plan=level), A6, A6.content_width)
-    named = sorted(text.baseline for text in texts(block) if text.words in chart.labels.values())
+    names = {*chart.labels.values(), "target 8.4"}
+    named = sorted(text.baseline for text in texts(block) if text.words in names)
     assert len(named) == 4
     assert min(b - a for a, b in pairwise(named)) >= 10.5 * 25.4 / 72
 
@@ -126,3 +128,11 @@ def test_flat_chart_can_be_drawn() -> None:
     )
     points = [item.points for item in ramp(flat, A4, 100.0).items if isinstance(item, Stroke)]
     assert all(np.isfinite(np.array(each)).all() for each in points)
+
+
+@pytest.mark.parametrize(
+    ("target", "decimals", "said"), [(8.4, 2, "8.4"), (8.0, 2, "8"), (420.0, 0, "420"), (0.05, 3, "0.05")]
+)
+def test_target_is_named_with_its_value(target: float, decimals: int, said: str) -> None:
+    chart = replace(sample.chart(), target=target, decimals=decimals)
+    assert f"target {said}" in {text.words for text in texts(ramp(chart, A4, 170.0))}

@@ -116,3 +116,7 @@ def test_H33_cautions_are_whole_and_the_number_can_be_written_in(written: Writte
 
 def test_H10_look_alikes_keep_their_capitals(written: Written) -> None:
     assert "sodiumCARBonateanhydrous" in page_texts(written("card", A4))[0]
+
+
+def test_H34_blank_words_are_no_draft() -> None:
+    assert all(page.draft == "" for page in lay_out(replace(sample.card(), draft="  "), A4))

@@ -102,7 +102,7 @@ def test_printer_that_does_not_begin_is_reported(printer: QPrinter, tmp_path: Pa
 class StubbornPrinter(QPrinter):
     """Keeps the paper of its driver, whatever it is told."""
 
-    def pageLayout(self) -> QPageLayout:  # noqa: N802
+    def pageLayout(self) -> QPageLayout:
         return QPageLayout(QPageSize(QPageSize.PageSizeId.A5), QPageLayout.Orientation.Portrait, QMarginsF())
 
 

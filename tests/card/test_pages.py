@@ -6,10 +6,14 @@ import re
 from dataclasses import replace
 
 import pytest
+from PySide6.QtCore import QPointF
+from PySide6.QtGui import QImage, QPainter
 
 from evenwater.card import words
 from evenwater.card.failures import CardFailed
-from evenwater.card.layout import lay_out, pages
+from evenwater.card.items import Text
+from evenwater.card.layout import Page, lay_out, pages
+from evenwater.card.paint import paint_page
 from evenwater.card.paper import A4, A5, A6, PAPERS, Paper
 from tests.card import sample
 from tests.card.conftest import CARDS, Written
@@ -83,7 +87,7 @@ def test_L23_as_many_boxes_as_asked_for(paper: Paper, rows: int) -> None:
     assert len(boxes) == rows
 
 
-def test_empty_parts_leave_no_empty_frames(tmp_path) -> None:
+def test_empty_parts_leave_no_empty_frames() -> None:
     bare = replace(
         sample.card(), remarks=(), maximum="", stop="", separation="", refill="", whole_jug="", formula="", ramp=None
     )
@@ -99,8 +103,32 @@ def test_name_that_leaves_no_room_is_refused_not_cut() -> None:
     assert failed.value.reason.code == "card_does_not_fit"
 
 
-def test_long_word_is_broken_inside_and_whole(tmp_path) -> None:
+def test_long_word_is_broken_inside_and_whole() -> None:
     name = "quarantine" * 12
-    view = replace(sample.card(), system=name)
-    said = "".join(item.words for item in lay_out(view, A6)[0].items if hasattr(item, "words"))
-    assert name in said
+    texts = [item for item in lay_out(replace(sample.card(), system=name), A6)[0].items if isinstance(item, Text)]
+    assert name in "".join(text.words for text in texts)
+    assert all(text.x + text.width <= A6.left + A6.content_width + 0.05 for text in texts)
+
+
+def test_name_written_from_right_to_left_stays_together() -> None:
+    """Its words must not be dealt out from left to right."""
+    name = "\u05d7\u05d3\u05e8 \u05d4\u05d3\u05d2\u05d9\u05dd"
+    texts = [item for item in lay_out(replace(sample.card(), system=name), A4)[0].items if isinstance(item, Text)]
+    assert name in [text.words for text in texts]
+    assert drawn_pieces(name) == [name]
+    assert drawn_pieces("North frag bay") == ["North", "frag", "bay"]
+
+
+def drawn_pieces(name: str) -> list[str]:
+    """Return the pieces in which a line is handed to the painter."""
+    pieces: list[str] = []
+
+    class Recorder(QPainter):
+        def drawText(self, _place: QPointF, words: str) -> None:
+            pieces.append(words)
+
+    image = QImage(10, 10, QImage.Format.Format_RGB32)
+    painter = Recorder(image)
+    paint_page(painter, 1.0, Page((Text(0.0, 5.0, name, 12.0, False, 30.0),), ""), A4)
+    painter.end()
+    return pieces

@@ -8,7 +8,7 @@ from evenwater.card.paper import A4, A6, PAPERS, Paper
 from evenwater.screens.views import CardView
 from tests.card import sample
 from tests.card.conftest import CARDS, Written
-from tests.card.reading import flowing, letters, page_texts, runs, squeezed
+from tests.card.reading import flowing, letters, runs, squeezed
 
 PAPER_LIST = list(PAPERS.values())
 on_every_paper = pytest.mark.parametrize("paper", PAPER_LIST, ids=lambda paper: paper.name)
@@ -93,6 +93,8 @@ def test_numbers_stay_with_their_units(written: Written) -> None:
             assert any(f"{number}\u00a0{unit}" in text for text in ends), (paper.name, number)
 
 
-def test_joined_letters_stay_apart_in_the_pdf(written: Written) -> None:
-    """A joined fi, as one glyph, could not be searched for."""
-    assert "refill" in page_texts(written("card", A4))[0]
+def test_letters_are_not_joined_in_the_pdf(written: Written) -> None:
+    """Were fi one glyph, as in many typefaces, the text could not be searched for."""
+    found = [letter.text for page in letters(written("card", A4)) for letter in page]
+    assert "refill" in "".join(found)
+    assert all(len(text) == 1 for text in found)

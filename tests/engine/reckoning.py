@@ -247,6 +247,8 @@ def reckon(raw: Mapping[str, Any]) -> Plan | str:
     if Fraction(count, doses) > 365:
         return "step_too_coarse"
     upkeep_dose = fall / per_ml // step * step
+    if "smallest_dose" in pump and upkeep_dose < Fraction(pump["smallest_dose"].split()[0]):
+        upkeep_dose = Fraction(0)
     # How far the nearest rounding decision is from its edge: binary floats may fall on either side there.
     edges = (single / step, climb / net, fall / per_ml / step)
     margin = min(float(abs(edge - round(edge))) / max(1.0, float(edge)) for edge in edges if edge)

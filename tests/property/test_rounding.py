@@ -7,6 +7,7 @@ no source. The water is simulated here, at the resolution of single doses, from 
 from __future__ import annotations
 
 from decimal import Decimal
+from fractions import Fraction
 from typing import Any
 
 from hypothesis import given, settings
@@ -88,22 +89,25 @@ def test_nothing_else_rises_beyond_its_hard_limit(drawn: Drawn) -> None:
         assert rise <= float(BOUNDS[other].hard) * float(FACTORS[BOUNDS[other].unit]) * SLACK
 
 
+def _fall(drawn: Drawn) -> Fraction:
+    """Return what is used between two doses."""
+    return drawn.by_hand.upkeep * drawn.by_hand.per_ml / drawn.answer.doses.per_day
+
+
 @settings(max_examples=150)
 @given(drawn=plans())
 def test_printed_dose_is_at_most_a_step_below_the_computed(drawn: Drawn) -> None:
     doses, by_hand = drawn.answer.doses, drawn.by_hand
-    single = min(float(by_hand.single), float((by_hand.pace * by_hand.lasts + drawn_fall(drawn)) / by_hand.per_ml))
+    single = min(float(by_hand.single), float((by_hand.pace * by_hand.lasts + _fall(drawn)) / by_hand.per_ml))
     assert doses.dose_ml <= single * (1.0 + 1e-11)
     assert doses.dose_ml > single - doses.step_ml * SLACK
     assert Decimal(repr(doses.dose_ml)) % Decimal(repr(doses.step_ml)) == 0
     upkeep = float(by_hand.upkeep) / doses.per_day
-    assert upkeep - doses.step_ml * SLACK < doses.upkeep_ml <= upkeep * (1.0 + 1e-11)
+    assert doses.upkeep_ml <= upkeep * (1.0 + 1e-11)
+    # An upkeep dose below the pump's smallest is not ordered at all.
+    smallest = float(drawn.raw["pump"].get("smallest_dose", "0 mL").split()[0])
+    assert doses.upkeep_ml > upkeep - doses.step_ml * SLACK or (doses.upkeep_ml == 0.0 and upkeep < smallest + doses.step_ml)
     assert Decimal(repr(doses.upkeep_ml)) % Decimal(repr(doses.step_ml)) == 0
-
-
-def drawn_fall(drawn: Drawn) -> Any:
-    """Return what is used between two doses, in fractions."""
-    return drawn.by_hand.upkeep * drawn.by_hand.per_ml / drawn.answer.doses.per_day
 
 
 @settings(max_examples=100)

@@ -76,11 +76,16 @@ def _named(chart: ChartView) -> list[tuple[str, Floats, float, tuple[float, ...]
     """Return each line's name, series, thickness and dash, the target first."""
     said = {key: chart.labels.get(key, word) for key, word in words.CHART_LABELS.items()}
     return [
-        (said["target"], np.array([chart.target]), _HAIR * 2, ()),
+        (f"{said['target']} {_plain(chart.target, chart.decimals)}", np.array([chart.target]), _HAIR * 2, ()),
         (said["plan"], chart.plan, _BOLD, ()),
         (said["uptake_stops"], chart.uptake_stops, _THIN, _DASHED),
         (said["nothing"], chart.nothing, _THIN * 1.3, _DOTTED),
     ]
+
+
+def _plain(value: float, decimals: int) -> str:
+    text = f"{value:.{decimals}f}"
+    return text.rstrip("0").rstrip(".") if "." in text else text
 
 
 def _last(series: Floats) -> float:

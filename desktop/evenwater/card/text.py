@@ -23,8 +23,6 @@ def face(points: float, bold: bool) -> QFont:
     font.setPixelSize(math.ceil(points * MM_PER_POINT * GRAIN))
     font.setWeight(QFont.Weight.Bold if bold else QFont.Weight.Normal)
     font.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
-    # A joined "fi" would be one glyph: the text of a PDF could then be neither searched nor read aloud.
-    font.setFeature(QFont.Tag("liga"), 0)
     return font
 
 

@@ -7,12 +7,13 @@ the correction but the doses themselves.
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 from evenwater.engine.formula import molar_mass
 from evenwater.engine.quantities import density_kg_per_l
 from evenwater.engine.question import CorrectionQuestion
-from evenwater.engine.stock import Labelled
+from evenwater.engine.stock import Dissolved, Labelled
 
 _IONS = {"calcium": "Ca", "magnesium": "Mg", "potassium": "K", "strontium": "Sr", "iodide": "I"}
 _COUNTED_AS = {"nitrate": "NO3", "phosphate": "PO4"}
@@ -32,7 +33,11 @@ class Doses:
 
 @dataclass(frozen=True)
 class Seen:
-    """What the simulation saw; values in the canonical unit, rises in it per 24 hours."""
+    """What the simulation saw; values in the canonical unit, rises in it per 24 hours.
+
+    ``others_rise`` is what the additive adds of every other parameter in 24 hours, less what the
+    animals take of calcium or alkalinity together with the corrected one.
+    """
 
     highest_rise_in_24_hours: float
     highest_value: float
@@ -40,6 +45,7 @@ class Seen:
     end_value: float
     total_ml: float
     most_ml_in_24_hours: float
+    others_rise: Mapping[str, float]
 
 
 def amount_per_ml(question: CorrectionQuestion) -> float:
@@ -58,6 +64,11 @@ def amount_per_ml(question: CorrectionQuestion) -> float:
     additive, name = question.additive, question.parameter.name
     if isinstance(additive, Labelled):
         return additive.raises / (additive.dose_ml / additive.water_l)
+    return _from_the_bag(question, additive, name)
+
+
+def _from_the_bag(question: CorrectionQuestion, additive: Dissolved, name: str) -> float:
+    """Return what a millilitre of a dissolved chemical carries of any parameter."""
     chemical = additive.chemical
     moles = additive.grams * additive.purity / molar_mass(chemical.formula)
     per_mole = dict(chemical.carries)
@@ -112,7 +123,26 @@ def simulate(question: CorrectionQuestion, doses: Doses) -> Seen:
         end_value=end,
         total_ml=doses.dose_ml * doses.count,
         most_ml_in_24_hours=_most(given[1:], doses.per_day),
+        others_rise=_others(question, _most(given[1:], doses.per_day)),
     )
+
+
+def _others(question: CorrectionQuestion, ml: float) -> dict[str, float]:
+    """Return what so many millilitres raise of every other parameter, less its share of the daily use."""
+    additive = question.additive
+    if isinstance(additive, Labelled):
+        return {}
+    rises = {
+        other.name: ml * _from_the_bag(question, additive, other.name) / question.system.volume_l
+        for other in question.others
+        if other.name not in (question.parameter.name, "salinity")
+    }
+    # Skeleton is CaCO3: one mole of calcium goes with two equivalents of alkalinity.
+    if question.parameter.name == "calcium" and "alkalinity" in rises:
+        rises["alkalinity"] -= question.use / molar_mass("Ca") * 2.0
+    if question.parameter.name == "alkalinity" and "calcium" in rises:
+        rises["calcium"] -= question.use / 2.0 * molar_mass("Ca")
+    return rises
 
 
 def _steepest(path: list[float], per_day: int) -> float:

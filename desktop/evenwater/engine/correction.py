@@ -173,6 +173,10 @@ def disagreement(q: CorrectionQuestion, doses: Schedule, per_ml: float, seen: ch
         "upkeep": doses.upkeep_ml * per_ml * doses.per_day <= q.use * slack,
         "interval": math.isclose(doses.interval_days * q.pump.doses_per_day, 1.0, rel_tol=AGREEMENT),
         "doses": doses.per_day == q.pump.doses_per_day,
+        "smallest": all(ml == 0.0 or ml >= (q.pump.smallest_ml or 0.0) for ml in (doses.dose_ml, doses.upkeep_ml)),
+        "side effects": all(
+            seen.others_rise.get(other.name, 0.0) <= other.canonical(other.rise_hard) * slack for other in q.others
+        ),
     }
     failed = tuple(name for name, holds in faults.items() if not holds)
     if not failed:

@@ -69,7 +69,7 @@ def _figures(q: CorrectionQuestion) -> tuple[_Figure, ...]:
         else (
             _Figure("additive.label.dose", batch.dose_ml, _TRACE),
             _Figure("additive.label.water", batch.water_l, _TRACE),
-            _Figure("additive.label.raises", batch.raises, 0.0),
+            _Figure("additive.label.raises", batch.raises, _TRACE),
         )
     )
     return (

@@ -58,13 +58,19 @@ def view(result: Answer | Refused | Unread, now: datetime, shown: Shown | None =
         Rows and sentences.
     """
     if isinstance(result, Unread):
-        wrong = tuple(_message(r, shown) for r in result.wrong)
-        missing = tuple(_message(r, shown) for r in result.missing)
+        wrong = tuple(_message(r, shown) for r in sorted(result.wrong, key=_place))
+        missing = tuple(_message(r, shown) for r in sorted(result.missing, key=_place))
         return AnswerView("refused" if wrong else "empty", messages=wrong + missing, spoken=_spoken(wrong + missing))
     if isinstance(result, Refused):
         messages = tuple(_message(r, shown) for r in result.reasons)
         return AnswerView("refused", messages=messages, spoken=_spoken(messages))
     return _answered(result, now)
+
+
+def _place(reason: Reason) -> int:
+    """Return where a reason's field stands in the form, so that a list of them reads downwards."""
+    order = tuple(words.FIELD_WORDS)
+    return order.index(reason.path) if reason.path in order else len(order)
 
 
 def _spoken(messages: tuple[Message, ...]) -> str:

@@ -10,15 +10,17 @@ from typing import Any
 
 from evenwater.engine import intake
 from evenwater.engine.catalogue import Catalogue, Parameter
-from evenwater.engine.correction import Answer, Refused, solve
+from evenwater.engine.correction import Answer, solve
 from evenwater.engine.fields import NET_VOLUME
-from evenwater.engine.quantities import Typed, from_canonical, significant, to_canonical
+from evenwater.engine.quantities import Typed, Water, figure, from_canonical, significant, to_canonical
+from evenwater.engine.question import VOLUME_UNCERTAINTY
 from evenwater.engine.reader import Ok, read
+from evenwater.screens import dose_card, plan_id
 from evenwater.screens.answer import BOTTLE as BOTTLE_CAUTIONS
 from evenwater.screens.answer import shown_of, view
 from evenwater.screens.ramp import chart
 from evenwater.screens.shown import Shown, with_unit
-from evenwater.screens.views import AnswerView, ChartView
+from evenwater.screens.views import AnswerView, CardView, ChartView
 
 # What stands in a stock's "chemical" when the jug is a bottle known only by its label.
 BOTTLE = "bottle"
@@ -33,11 +35,57 @@ PUMP_FIELDS = ("name", "flow", "smallest_dose", "step", "largest_share", "doses_
 
 
 @dataclass(frozen=True)
-class Evaluated:
-    """A question's result and what the sheet shows of it; ``chart`` only with an answer."""
+class Plan:
+    """A plan in the hands of a sheet: what can be done with it, without what it is made of."""
 
-    result: Answer | Refused | intake.Unread
+    answer: Answer
+
+    @property
+    def plan_id(self) -> str:
+        """The plan's identity with its check characters."""
+        return plan_id.make(self.answer.question)
+
+    @property
+    def parameter(self) -> str:
+        """Name of the parameter that is raised."""
+        return self.answer.question.parameter.name
+
+    @property
+    def valid_until(self) -> datetime:
+        """Instant after which the card must not be followed."""
+        return self.answer.valid_until
+
+    def card(self, now: datetime, mixed_on: str, draft: str) -> CardView:
+        """Return the card, dated in the zone of ``now``; ``draft`` are words stamped across it."""
+        return dose_card.card(self.answer, now, mixed_on, draft)
+
+    def slower(self, ends_at: float) -> Typed:
+        """Return the fastest rise to enter so that the correction ends at another instant.
+
+        Parameters
+        ----------
+        ends_at : float
+            Where the end was put [s since the epoch].
+
+        Returns
+        -------
+        Typed
+            A rise per day in the keeper's unit, three digits, rounded down: never faster than asked.
+        """
+        q = self.answer.question
+        days = max((ends_at - q.now.timestamp()) / 86400.0, 1.0 / q.pump.doses_per_day)
+        unit = f"{shown_of(q).rise_unit} per day"
+        wanted = from_canonical((q.target - q.measured) / days, f"{q.parameter.kind} per day", unit, q.system.water)
+        grain = 10.0 ** (math.floor(math.log10(wanted)) - 2)
+        return Typed(significant(math.floor(wanted / grain + 1e-9) * grain, 3), unit)
+
+
+@dataclass(frozen=True)
+class Evaluated:
+    """What the sheet shows of a question; ``plan`` and ``chart`` only when it is answered."""
+
     view: AnswerView
+    plan: Plan | None = None
     chart: ChartView | None = None
 
 
@@ -94,39 +142,21 @@ def evaluate(raw: Mapping[str, Any], catalogue: Catalogue, now: datetime) -> Eva
     Returns
     -------
     Evaluated
-        The result with its view, and its chart when there is a plan.
+        The view, with the plan and its chart when there is one.
     """
     question = intake.correction(raw, catalogue, now.astimezone(UTC))
     if isinstance(question, intake.Unread):
-        return Evaluated(question, view(question, now))
+        return Evaluated(view(question, now))
     shown = shown_of(question, now.tzinfo)
     result = solve(question)
-    return Evaluated(
-        result, view(result, now, shown), chart(result, shown) if isinstance(result, Answer) else None
-    )
+    if isinstance(result, Answer):
+        return Evaluated(view(result, now), Plan(result), chart(result, shown))
+    return Evaluated(view(result, now, shown))
 
 
-def slower(answer: Answer, ends_at: float) -> Typed:
-    """Return the fastest rise to enter so that the correction ends at a later instant.
-
-    Parameters
-    ----------
-    answer : Answer
-        The plan whose end was moved.
-    ends_at : float
-        Where the end was put [s since the epoch].
-
-    Returns
-    -------
-    Typed
-        A rise per day in the keeper's unit, three digits, rounded down: never faster than asked.
-    """
-    q = answer.question
-    days = max((ends_at - q.now.timestamp()) / 86400.0, 1.0 / q.pump.doses_per_day)
-    unit = f"{shown_of(q).rise_unit} per day"
-    wanted = from_canonical((q.target - q.measured) / days, f"{q.parameter.kind} per day", unit, q.system.water)
-    grain = 10.0 ** (math.floor(math.log10(wanted)) - 2)
-    return Typed(significant(math.floor(wanted / grain + 1e-9) * grain, 3), unit)
+def water(system: Values) -> Water:
+    """Return the system's water as far as it is filled in."""
+    return intake.water_of({"system": dict(system)})
 
 
 def hints(parameter: Parameter, system: Values, unit: str) -> dict[str, str]:
@@ -146,7 +176,7 @@ def hints(parameter: Parameter, system: Values, unit: str) -> dict[str, str]:
     dict of str to str
         Hints by the field's path.
     """
-    shown = Shown(parameter, unit, intake.water_of({"system": dict(system)}))
+    shown = Shown(parameter, unit, water(system))
     low, high = (shown.number(parameter.canonical(v)) for v in parameter.range_kept)
     digits = 5 if unit.startswith("SG") else 3
     kept = f"{significant(low, digits)} to {with_unit(significant(high, digits), shown.unit_words)}"
@@ -159,6 +189,35 @@ def hints(parameter: Parameter, system: Values, unit: str) -> dict[str, str]:
         "change.fastest_rise": f"usual {_bare(shown, recommended)}, most {shown.rise(hard)}",
         "change.daily_use": "what the animals take in a day",
         "additive.purity": "100 % when the bag does not say",
+    }
+
+
+def assumed(parameter: Parameter, system: Values) -> dict[str, str]:
+    """Return what an empty field stands for, to be shown in it as a figure that was not entered.
+
+    Parameters
+    ----------
+    parameter : Parameter
+        What is raised.
+    system : mapping of str to Typed
+        The system's fields, for how its volume is known.
+
+    Returns
+    -------
+    dict of str to str
+        Figures by the field's path, in the unit the field shows at first.
+    """
+    known = system.get("volume_known", Typed("")).text
+    sea = Water()
+    return {
+        "system.volume_uncertainty": figure(100.0 * VOLUME_UNCERTAINTY.get(known, VOLUME_UNCERTAINTY[""]), 0),
+        "system.salinity": figure(sea.salinity, 1),
+        "system.temperature": figure(sea.temperature_c, 1),
+        "change.fastest_rise": significant(parameter.rise_recommended, 3),
+        "change.daily_use": "0",
+        "additive.purity": "100",
+        "pump.largest_share": figure(100.0 * intake.LARGEST_SHARE, 0),
+        "pump.doses_per_day": str(intake.DOSES_PER_DAY),
     }
 
 

@@ -15,6 +15,22 @@ from evenwater.screens.shown import with_unit
 from evenwater.screens.views import Offer
 from evenwater.screens.words import sentence
 
+__all__ = [
+    "Entry",
+    "Field",
+    "Words",
+    "beside",
+    "conversion_words",
+    "converted",
+    "display",
+    "judge",
+    "number_part",
+    "relabels",
+    "unit_choices",
+    "unit_words",
+    "with_unit_followed",
+]
+
 Words = Callable[[Reason], str]
 
 _NUMBER = re.compile(r"\s*([+\-\u2212]?[0-9.,]+)", re.ASCII)

@@ -29,6 +29,7 @@ _SENTENCES: dict[str, Callable[[Mapping[str, Any]], str]] = {
     "store.card_unknown": lambda p: "That card is not in the log.",
     "store.card_state": lambda p: "A card that is void cannot be in use again. Print a new one.",
     "card_not_painted": lambda p: "The card could not be painted on that device.",
+    "card_does_not_fit": lambda p: "A word on the card is wider than this paper. Choose a larger paper.",
     "card_not_written": lambda p: "The card could not be written there. Choose another folder.",
     "card_fonts_missing": lambda p: "The card's typeface is missing. Install the program again.",
     "card_paper_refused": lambda p: f"The printer put {p['got']} in place of {p['wanted']}. Choose the right paper.",

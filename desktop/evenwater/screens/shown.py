@@ -16,6 +16,7 @@ _DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Su
 _MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 # From here on millilitres are written as litres, so that no dose has four digits before the point.
 _LITRES_FROM_ML = 1000.0
+_NOTHING_ML = 1e-9
 
 
 def with_unit(number: str, unit: str) -> str:
@@ -76,7 +77,7 @@ def _exact(number: Decimal) -> str:
 
 def about(ml: float) -> str:
     """Write a volume that is not dosed at once, to three digits and downwards."""
-    if ml <= 0.0:
+    if ml < _NOTHING_ML:
         return with_unit("0", "mL")
     places = max(0, 2 - math.floor(math.log10(ml)))
     grain = 10.0**-places
@@ -143,4 +144,4 @@ def date_words(when: datetime) -> str:
 
 def date_time(when: datetime) -> str:
     """Write a date without year and a 24-hour clock time: Wed 25 Nov 09:00."""
-    return f"{_DAYS[when.weekday()][:3]} {when.day} {_MONTHS[when.month - 1]} {when:%H:%M}"
+    return f"{_DAYS[when.weekday()][:3]} {when.day} {_MONTHS[when.month - 1]}{NBSP}{when:%H:%M}"

@@ -10,20 +10,21 @@ from evenwater.engine.reasons import Reason
 from evenwater.engine.units import KINDS
 from evenwater.screens.shown import Shown, about, date_time, dose, with_unit
 
+# In the order of the form.
 FIELD_WORDS = {
-    "system.name": "the system's name",
-    "system.net_volume": "the net volume",
-    "system.volume_uncertainty": "how well the volume is known",
-    "system.volume_known": "how the volume is known",
-    "system.salinity": "the salinity",
-    "system.temperature": "the temperature",
-    "system.ph": "the pH",
     "change.parameter": "what to raise",
     "change.measured": "the reading",
     "change.measured_at": "when it was measured",
+    "system.net_volume": "the net volume",
+    "system.volume_known": "how the volume is known",
+    "system.volume_uncertainty": "how well the volume is known",
+    "system.salinity": "the salinity",
+    "system.temperature": "the temperature",
+    "system.ph": "the pH",
+    "system.name": "the system's name",
     "change.target": "the target",
-    "change.daily_use": "the use per day",
     "change.fastest_rise": "the fastest rise",
+    "change.daily_use": "the use per day",
     "change.reason": "the reason",
     "additive.chemical": "the chemical",
     "additive.dissolved": "how much was dissolved",

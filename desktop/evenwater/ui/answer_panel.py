@@ -89,7 +89,7 @@ class AnswerPanel(QWidget):
         self._remarks = MessageList(self._body, sign="ink")
         self._messages = MessageList(self._body, sign="stop")
         self._work = WorkTable(self._body)
-        self._parts = (self._cautions, self._figure, self._second, self._third, self._messages)
+        self._parts: tuple[QWidget, ...] = (self._cautions, self._figure, self._second, self._third, self._messages)
         self._parts += (self._set_by, self._bars, self._remarks, self._work)
         self._how = QPushButton(_HOW, self)
         self._actions = QWidget(self)
@@ -178,8 +178,9 @@ class AnswerPanel(QWidget):
         for widget in (self._second, self._third):
             body.addWidget(widget)
         body.addSpacing(GRID // 2)
-        for widget in (self._messages, self._set_by, self._bars, self._work, self._remarks):
-            body.addWidget(widget)
+        parts: tuple[QWidget, ...] = (self._messages, self._set_by, self._bars, self._work, self._remarks)
+        for part in parts:
+            body.addWidget(part)
         body.addStretch(1)
         self._scroll.setWidget(self._body)
         self.actions_layout.setContentsMargins(0, 0, 0, 0)

@@ -1,6 +1,6 @@
 """What can be done with a plan: save its card as PDF, print it, look at it."""
 
-# ruff: noqa: N815  (Qt's spelling)
+
 
 from __future__ import annotations
 
@@ -17,12 +17,10 @@ from PySide6.QtWidgets import QPushButton, QWidget
 from evenwater.card.failures import CardFailed
 from evenwater.card.output import print_card, write_pdf
 from evenwater.card.paper import PAPERS, Paper
-from evenwater.engine.correction import Answer
-from evenwater.screens import correct, dose_card, plan_id, room_words
+from evenwater.screens import correct, room_words
 from evenwater.screens.local_zone import present
 from evenwater.screens.views import CardView
-from evenwater.session import Document
-from evenwater.store import Card
+from evenwater.session import Card, Document
 from evenwater.ui.dialogs import Dialogs
 from evenwater.ui.theme import set_role
 
@@ -42,7 +40,8 @@ class CardActions(QObject):
         """Make the buttons over ``owner``."""
         super().__init__(owner)
         self._document, self._dialogs = document, dialogs
-        self._answer: Answer | None = None
+        self._plan: correct.Plan | None = None
+        self._last: correct.Plan | None = None
         self._system = ""
         self.mixed_on = ""
         self._now = present()
@@ -60,19 +59,27 @@ class CardActions(QObject):
         self.print.clicked.connect(self._print)
         self.show.clicked.connect(self.look)
 
-    def set_plan(self, answer: Answer | None, system_id: str, raw: Mapping[str, Any], now: datetime) -> None:
+    def set_plan(self, plan: correct.Plan | None, system_id: str, raw: Mapping[str, Any], now: datetime) -> None:
         """Take over the plan that is shown, with its question; None when none may be followed."""
-        self._answer, self._system, self._raw, self._now = answer, system_id, raw, now
+        self._plan, self._system, self._raw, self._now = plan, system_id, raw, now
         for button in (self.save, self.print):
-            button.setEnabled(answer is not None)
-        if answer is not None:
+            button.setEnabled(plan is not None)
+        if plan is not None:
+            self._last = plan
             self.show.setEnabled(True)
 
-    def card(self, draft: bool = False) -> CardView | None:
-        """Return the card of the plan that is shown, stamped when it must not be followed."""
-        if self._answer is None:
+    def forget(self) -> None:
+        """Let go of the last plan: another question is shown."""
+        self._last = self._plan = None
+        for button in (self.save, self.print, self.show):
+            button.setEnabled(False)
+
+    def card(self) -> CardView | None:
+        """Return the card of the plan that is shown; the last one, stamped, when there is none now."""
+        if self._last is None:
             return None
-        return dose_card.card(self._answer, self._now, self.mixed_on, NOT_A_PLAN if draft else "")
+        stamp = "" if self._plan is not None else NOT_A_PLAN
+        return self._last.card(self._now, self.mixed_on, stamp)
 
     def paper(self) -> Paper:
         """Return the paper chosen last; at first what the country uses."""
@@ -85,13 +92,13 @@ class CardActions(QObject):
         QSettings().setValue("paper", name)
 
     def _save(self) -> None:
-        if self._answer is not None:
-            self._dialogs.save_pdf(f"dose card {plan_id.make(self._answer.question)}.pdf", self.write)
+        if self._plan is not None:
+            self._dialogs.save_pdf(f"dose card {self._plan.plan_id}.pdf", self.write)
 
     def write(self, path: Path) -> None:
         """Register the card and write it to a PDF file."""
         card = self.card()
-        if card is None or not self._register(card):
+        if card is None or card.draft or not self._register(card):
             return
         try:
             write_pdf(path, card, self.paper())
@@ -101,13 +108,13 @@ class CardActions(QObject):
         self.told.emit(f"Card {card.plan_id} saved as {path.name}. Take down the older one.")
 
     def _print(self) -> None:
-        if self._answer is not None and not self._dialogs.printer(self.send):
+        if self._plan is not None and not self._dialogs.printer(self.send):
             self.told.emit("No printer is set up on this computer. Save the card as PDF instead.")
 
     def send(self, printer: QPrinter) -> None:
         """Register the card and print it."""
         card = self.card()
-        if card is None or not self._register(card):
+        if card is None or card.draft or not self._register(card):
             return
         try:
             print_card(printer, card, self.paper())
@@ -118,8 +125,7 @@ class CardActions(QObject):
 
     def _register(self, card: CardView) -> bool:
         """Note the card as hanging on the stand before it can; older ones become void."""
-        answer = self._answer
-        if answer is None:
+        if self._plan is None:
             return False
         cards = [c for c in self._document.cards() if c.system_id == self._system]
         return self._document.add_card(
@@ -127,9 +133,9 @@ class CardActions(QObject):
                 plan_id=card.plan_id,
                 version=1 + max((c.version for c in cards), default=0),
                 system_id=self._system,
-                parameter=answer.question.parameter.name,
+                parameter=self._plan.parameter,
                 issued=self._now,
-                valid_until=answer.valid_until,
+                valid_until=self._plan.valid_until,
                 body=json.dumps(correct.question_text(self._raw)),
             )
         )

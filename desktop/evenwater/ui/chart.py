@@ -204,7 +204,9 @@ class RampChart(QWidget):
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Move the cursor with the arrows, the end of the ramp with Shift or Page keys."""
         key, shift = event.key(), bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
-        away = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1, Qt.Key.Key_PageUp: 6, Qt.Key.Key_PageDown: -6}.get(Qt.Key(key))
+        away = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1, Qt.Key.Key_PageUp: 6, Qt.Key.Key_PageDown: -6}.get(
+            Qt.Key(key)
+        )
         if self._view is None:
             event.ignore()
         elif away is not None and (shift or abs(away) > 1):

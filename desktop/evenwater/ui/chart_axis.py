@@ -20,7 +20,8 @@ from evenwater.ui.theme import Tokens
 DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
 MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 _MINUTE_STEPS = (15, 30, 60, 120, 180, 360, 720)
-_DAY_STEPS = (1, 2, 7, 14, 28, 56, 112)
+_DAY_STEPS = (1, 2, 3, 4, 7, 14, 28, 56, 112)
+_WEEK = 7
 _LABEL_GAP = 18.0
 
 
@@ -99,7 +100,7 @@ def _midnights(start: float, end: float, zone: tzinfo | None) -> Iterator[dateti
 
 
 def _hours(start: float, end: float, minutes: int, zone: tzinfo | None) -> list[Tick]:
-    ticks = []
+    ticks: list[Tick] = []
     for midnight in _midnights(start, end, zone):
         for minute in range(0, 24 * 60, minutes):
             when = midnight + timedelta(minutes=minute)
@@ -111,12 +112,12 @@ def _hours(start: float, end: float, minutes: int, zone: tzinfo | None) -> list[
 
 
 def _days(start: float, end: float, step: int, zone: tzinfo | None) -> list[Tick]:
-    ticks = []
+    ticks: list[Tick] = []
     for midnight in _midnights(start, end, zone):
         # Counting from a fixed Monday keeps the labelled days in place while the chart follows the hand.
         labelled = (midnight.toordinal() - 1) % step == 0
         at = midnight.timestamp()
-        if at >= start and (labelled or step <= 7):
+        if at >= start and (labelled or step <= _WEEK):
             ticks.append(Tick(at, day_text(midnight) if labelled else "", labelled, labelled))
     return ticks
 
@@ -133,9 +134,7 @@ def _clear(ticks: list[Tick], per_second: float, width_of: Callable[[str], float
     return [t if t.major or not touches(t) else Tick(t.at, "") for t in ticks]
 
 
-def _dated(
-    ticks: list[Tick], per_second: float, width_of: Callable[[str], float], zone: tzinfo | None
-) -> list[Tick]:
+def _dated(ticks: list[Tick], per_second: float, width_of: Callable[[str], float], zone: tzinfo | None) -> list[Tick]:
     """Give the first label the date when no midnight carries one."""
     if not ticks or any(tick.major for tick in ticks):
         return ticks
@@ -213,9 +212,7 @@ class Axis(QGraphicsItem):
             self._lines = [QLineF(rect.left(), top, rect.right(), top)]
             self._lines += [QLineF(round(x), top, round(x), top + (7 if t.major else 4)) for x, t in at]
             for_tick = {True: self._bold_width, False: self._width}
-            self._texts = [
-                (QPointF(x - for_tick[t.dated](t.text) / 2, base), t.text, t.dated) for x, t in at if t.text
-            ]
+            self._texts = [(QPointF(x - for_tick[t.dated](t.text) / 2, base), t.text, t.dated) for x, t in at if t.text]
         self.update()
 
     def set_title(self, lines: list[str]) -> None:

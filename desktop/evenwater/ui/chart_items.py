@@ -110,7 +110,7 @@ def _runs(left: Floats, tops: Floats, widths: Floats) -> tuple[Floats, Floats, F
     return left[first], tops[first], left[last] + widths[last] - left[first]
 
 
-class Line(pg.PlotCurveItem):  # type: ignore[misc]
+class Line(pg.PlotCurveItem):
     """One antialiased line. Its extent is the plot's, set with the range, not measured at every paint."""
 
     def __init__(self) -> None:
@@ -128,7 +128,7 @@ class Line(pg.PlotCurveItem):  # type: ignore[misc]
         return self._extent
 
 
-class Band(pg.GraphicsObject):  # type: ignore[misc]
+class Band(pg.GraphicsObject):
     """The band between two curves as one polygon in data coordinates, filled without antialiasing."""
 
     def __init__(self) -> None:

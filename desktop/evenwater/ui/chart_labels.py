@@ -69,7 +69,9 @@ def end_labels(
     ]
 
 
-def free_spot(size: QRectF, anchors: Iterable[QPointF], curves: Floats, taken: list[QRectF], inside: QRectF) -> tuple[QRectF, bool]:
+def free_spot(
+    size: QRectF, anchors: Iterable[QPointF], curves: Floats, taken: list[QRectF], inside: QRectF
+) -> tuple[QRectF, bool]:
     """Return the first place near an anchor where a name covers no line, or the one that covers least, and if it does.
 
     ``size`` is the name's box at the origin, ``anchors`` the corners it may hang from, ``curves``

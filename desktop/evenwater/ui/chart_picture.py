@@ -184,7 +184,9 @@ class Picture:
         last = min(scale.end, float(view.times[-1]))
         ends: list[tuple[str, float, bool]] = []
         across = np.linspace(scale.start, last, 160)
-        sampled = {name: scale.ys(np.interp(across, view.times, getattr(view, name))) for name in (*_SERIES, "low", "high")}
+        sampled = {
+            name: scale.ys(np.interp(across, view.times, getattr(view, name))) for name in (*_SERIES, "low", "high")
+        }
         left_early: list[tuple[str, QPointF]] = []
         for name in _SERIES:
             y = sampled[name]
@@ -198,7 +200,10 @@ class Picture:
         sampled["target"] = np.full_like(across, scale.y(view.target))
         curves = np.concatenate([np.column_stack((scale.xs(across), y)) for y in sampled.values()])
         at, values = view.fastest
-        fast = [(float(at[0] + f * (at[-1] - at[0])), float(values[0] + f * (values[-1] - values[0]))) for f in (1, 0.8, 0.5)]
+        fast = [
+            (float(at[0] + f * (at[-1] - at[0])), float(values[0] + f * (values[-1] - values[0])))
+            for f in (1, 0.8, 0.5)
+        ]
         inside: list[tuple[str, Iterable[QPointF]]] = [
             (text, [place + QPointF(10, 4), place + QPointF(10, -metrics.height() - 4)]) for text, place in left_early
         ]
@@ -274,7 +279,7 @@ def _value_range(view: ChartView) -> tuple[float, float]:
     """Return the range of values: the plan whole, the what-ifs as far as they leave the plan readable."""
     core: Floats = np.concatenate((view.low, view.high, view.plan, [view.target, view.measured]))
     low, high = float(core.min()), float(core.max())
-    span = max(high - low, 10.0 ** -view.decimals)
+    span = max(high - low, 10.0**-view.decimals)
     others: Floats = np.concatenate((view.uptake_stops, view.nothing, view.fastest[1]))
     low = min(low, max(float(others.min()), low - 1.5 * span))
     high = max(high, min(float(others.max()), high + 1.5 * span))

@@ -101,8 +101,7 @@ class Choice(FieldShell):
     def __init__(self, label: str, parent: QWidget | None = None) -> None:
         super().__init__(label, parent)
         self.combo = Combo(self)
-        column = self.layout()
-        column.replaceWidget(self.frame, self.combo)
+        self.column.replaceWidget(self.frame, self.combo)
         self.frame.hide()
         self.combo.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.combo.setAccessibleName(label)

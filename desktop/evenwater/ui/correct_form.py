@@ -1,6 +1,6 @@
 """The four steps of a correction as fields: the water, the change, the additive, the pump."""
 
-# ruff: noqa: N815  (Qt's spelling)
+
 
 from __future__ import annotations
 
@@ -16,6 +16,7 @@ from evenwater.engine.quantities import Typed, Water
 from evenwater.screens import words
 from evenwater.screens.correct import BOTTLE
 from evenwater.screens.dose_card import KNOWN_WORDS
+from evenwater.screens.entry import Field
 from evenwater.screens.views import Message
 from evenwater.ui.answer_parts import Sentence
 from evenwater.ui.choice import Choice
@@ -58,8 +59,41 @@ class FieldPort(QObject):
         self.edited.emit(FormEdit(self._path, Typed(choice)))
 
 
+class Cells(QGridLayout):
+    """Fields placed in order, so many columns wide; a wide field takes what it asks for."""
+
+    def __init__(self) -> None:
+        """Make an empty grid."""
+        super().__init__()
+        self.setContentsMargins(0, 0, 0, 0)
+        self.setHorizontalSpacing(GRID)
+        self.setVerticalSpacing(GRID // 2)
+        self._cells: list[tuple[QWidget, int]] = []
+
+    def put(self, widget: QWidget, span: int = 1) -> QWidget:
+        """Add a field that is ``span`` columns wide."""
+        self._cells.append((widget, span))
+        return widget
+
+    def arrange(self, columns: int) -> None:
+        """Place the fields anew; those that are hidden by their own choice take no room."""
+        row = column = 0
+        for widget, _ in self._cells:
+            self.removeWidget(widget)
+        for widget, span in self._cells:
+            if widget.isHidden():
+                continue
+            wide = min(span, columns)
+            if column + wide > columns:
+                row, column = row + 1, 0
+            self.addWidget(widget, row, column, 1, wide)
+            column += wide
+        for number in range(COLUMNS):
+            self.setColumnStretch(number, 1 if number < columns else 0)
+
+
 class Step(QWidget):
-    """One step: a numbered title, its fields in three columns, and further ones behind "More"."""
+    """One step: a numbered title, its fields in columns, and further ones behind "More"."""
 
     def __init__(self, number: int, title: str, parent: QWidget) -> None:
         """Make an empty step."""
@@ -76,21 +110,14 @@ class Step(QWidget):
         self.bar.addWidget(heading)
         self.bar.addStretch(1)
         self.bar.addWidget(self.more)
-        self.grid = QGridLayout()
-        self.grid.setHorizontalSpacing(GRID)
-        self.grid.setVerticalSpacing(GRID // 2)
+        self.cells, self.extra = Cells(), Cells()
         self._extra = QWidget(self)
-        self.extra = QGridLayout(self._extra)
-        self.extra.setContentsMargins(0, 0, 0, 0)
-        self.extra.setHorizontalSpacing(GRID)
-        for grid in (self.grid, self.extra):
-            for column in range(COLUMNS):
-                grid.setColumnStretch(column, 1)
+        self._extra.setLayout(self.extra)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(GRID // 2)
         layout.addLayout(self.bar)
-        layout.addLayout(self.grid)
+        layout.addLayout(self.cells)
         layout.addWidget(self._extra)
         self._extra.hide()
         self.more.toggled.connect(self.open)
@@ -100,6 +127,15 @@ class Step(QWidget):
         self.more.setChecked(shown)
         self.more.setText("Less" if shown else "More")
         self._extra.setVisible(shown)
+
+    def arrange(self, columns: int) -> None:
+        """Lay the fields out in so many columns."""
+        self.cells.arrange(columns)
+        self.extra.arrange(columns)
+
+    def hides(self, field: QWidget) -> bool:
+        """Return whether the field stands behind a closed "More"."""
+        return self._extra.isHidden() and self._extra.isAncestorOf(field)
 
 
 class CorrectForm(QWidget):
@@ -112,6 +148,7 @@ class CorrectForm(QWidget):
         """Make the fields, still empty."""
         super().__init__(parent)
         self._catalogue = catalogue
+        self._columns = COLUMNS
         self.fields: dict[str, QWidget] = {}
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2, 0, GRID, GRID)
@@ -128,7 +165,7 @@ class CorrectForm(QWidget):
 
     # Building
 
-    def _quantity(self, label: str, spec: fields.Field) -> QuantityField:
+    def _quantity(self, label: str, spec: Field) -> QuantityField:
         field = QuantityField(label, spec, words.sentence, self)
         self.fields[spec.path] = field
         return field
@@ -151,58 +188,58 @@ class CorrectForm(QWidget):
         self.fields["change.measured_at"] = when = TimeField("When", self)
         known = self._choice("system.volume_known", "How the volume is known")
         known.set_options(tuple((name, text.capitalize()) for name, text in KNOWN_WORDS.items()))
-        step.grid.addWidget(raised, 0, 0)
-        step.grid.addWidget(self._quantity("Measured", fields.concentration("change.measured", parameter)), 0, 1)
-        step.grid.addWidget(when, 0, 2)
-        step.grid.addWidget(self._quantity("Net volume", fields.NET_VOLUME), 1, 0)
-        step.grid.addWidget(known, 1, 1)
-        step.grid.addWidget(self._quantity("Within", fields.VOLUME_UNCERTAINTY), 1, 2)
-        step.extra.addWidget(self._quantity("Salinity", fields.SALINITY), 0, 0)
-        step.extra.addWidget(self._quantity("Temperature", fields.TEMPERATURE), 0, 1)
-        step.extra.addWidget(self._quantity("pH", fields.PH), 0, 2)
-        step.extra.addWidget(self._words("system.name", "Name of the system"), 1, 0, 1, COLUMNS)
+        step.cells.put(raised)
+        step.cells.put(self._quantity("Measured", fields.concentration("change.measured", parameter)))
+        step.cells.put(when)
+        step.cells.put(self._quantity("Net volume", fields.NET_VOLUME))
+        step.cells.put(known)
+        step.cells.put(self._quantity("Within", fields.VOLUME_UNCERTAINTY))
+        step.extra.put(self._quantity("Salinity", fields.SALINITY))
+        step.extra.put(self._quantity("Temperature", fields.TEMPERATURE))
+        step.extra.put(self._quantity("pH", fields.PH))
+        step.extra.put(self._words("system.name", "Name of the system"), COLUMNS)
         return step
 
     def _change(self) -> Step:
         step = Step(2, "The change", self)
         parameter = next(iter(self._catalogue.parameters.values()))
-        step.grid.addWidget(self._quantity("Raise to", fields.concentration("change.target", parameter)), 0, 0)
-        step.grid.addWidget(self._quantity("At most", fields.rise("change.fastest_rise", parameter)), 0, 1)
-        step.grid.addWidget(self._quantity("Used by the tank", fields.rise("change.daily_use", parameter)), 0, 2)
+        step.cells.put(self._quantity("Raise to", fields.concentration("change.target", parameter)))
+        step.cells.put(self._quantity("At most", fields.rise("change.fastest_rise", parameter)))
+        step.cells.put(self._quantity("Used by the tank", fields.rise("change.daily_use", parameter)))
         hint = "Needed only to go beyond the recommended rise; printed on the card."
-        step.extra.addWidget(self._words("change.reason", "Reason for a faster rise", hint), 0, 0, 1, COLUMNS)
+        step.extra.put(self._words("change.reason", "Reason for a faster rise", hint), COLUMNS)
         return step
 
     def _additive(self) -> Step:
         step = Step(3, "The additive", self)
+        parameter = next(iter(self._catalogue.parameters.values()))
         self.new_stock = self._button("New &batch", step)
         self.remove_stock = self._button("Remove batch", step)
-        step.grid.addWidget(self._choice("stock", "Batch on the shelf"), 0, 0)
-        step.grid.addWidget(self._choice("additive.chemical", "What is in it"), 0, 1, 1, 2)
+        step.cells.put(self._choice("stock", "Batch on the shelf"))
+        step.cells.put(self._choice("additive.chemical", "What is in it"), 2)
         self._cautions = Sentence(step, sign="stop")
-        step.grid.addWidget(self._cautions, 1, 0, 1, COLUMNS)
-        step.grid.addWidget(self._quantity("Dissolved", fields.DISSOLVED), 2, 0)
-        step.grid.addWidget(self._quantity("Made up to", fields.MADE_UP_TO), 2, 1)
-        step.grid.addWidget(self._words("additive.mixed_on", "Mixed on"), 2, 2)
-        parameter = next(iter(self._catalogue.parameters.values()))
-        step.grid.addWidget(self._quantity("By its label, a dose of", fields.LABEL_DOSE), 2, 0)
-        step.grid.addWidget(self._quantity("in water of", fields.LABEL_WATER), 2, 1)
-        step.grid.addWidget(self._quantity("raises by", fields.label_raises(parameter)), 2, 2)
-        step.extra.addWidget(self._words("stock.name", "Name of the batch"), 0, 0, 1, 2)
-        step.extra.addWidget(self._quantity("Purity", fields.PURITY), 0, 2)
+        step.cells.put(self._cautions, COLUMNS)
+        step.cells.put(self._quantity("Dissolved", fields.DISSOLVED))
+        step.cells.put(self._quantity("Made up to", fields.MADE_UP_TO))
+        step.cells.put(self._words("additive.mixed_on", "Mixed on"))
+        step.cells.put(self._quantity("By its label, a dose of", fields.LABEL_DOSE))
+        step.cells.put(self._quantity("in water of", fields.LABEL_WATER))
+        step.cells.put(self._quantity("raises by", fields.label_raises(parameter)))
+        step.extra.put(self._words("stock.name", "Name of the batch"), 2)
+        step.extra.put(self._quantity("Purity", fields.PURITY))
         return step
 
     def _pump(self) -> Step:
         step = Step(4, "The pump", self)
         self.new_pump = self._button("New p&ump", step)
         self.remove_pump = self._button("Remove pump", step)
-        step.grid.addWidget(self._choice("pump", "Pump"), 0, 0)
-        step.grid.addWidget(self._quantity("Flow", fields.FLOW), 0, 1)
-        step.grid.addWidget(self._quantity("Doses a day", fields.DOSES_PER_DAY), 0, 2)
-        step.extra.addWidget(self._quantity("Smallest dose", fields.SMALLEST_DOSE), 0, 0)
-        step.extra.addWidget(self._quantity("Step", fields.STEP), 0, 1)
-        step.extra.addWidget(self._quantity("Runs at most", fields.LARGEST_SHARE), 0, 2)
-        step.extra.addWidget(self._words("pump.name", "Name of the pump"), 1, 0, 1, COLUMNS)
+        step.cells.put(self._choice("pump", "Pump"))
+        step.cells.put(self._quantity("Flow", fields.FLOW))
+        step.cells.put(self._quantity("Doses a day", fields.DOSES_PER_DAY))
+        step.extra.put(self._quantity("Smallest dose", fields.SMALLEST_DOSE))
+        step.extra.put(self._quantity("Step", fields.STEP))
+        step.extra.put(self._quantity("Runs at most", fields.LARGEST_SHARE))
+        step.extra.put(self._words("pump.name", "Name of the pump"), COLUMNS)
         return step
 
     def _button(self, text: str, step: Step) -> QPushButton:
@@ -214,6 +251,12 @@ class CorrectForm(QWidget):
 
     # Showing
 
+    def arrange(self, columns: int) -> None:
+        """Lay the fields out in so many columns."""
+        self._columns = columns
+        for step in self.steps:
+            step.arrange(columns)
+
     def set_parameter(self, parameter: Parameter) -> None:
         """Give the fields of the change the units of another parameter."""
         for path, spec in (
@@ -224,14 +267,14 @@ class CorrectForm(QWidget):
             ("additive.label.raises", fields.label_raises(parameter)),
         ):
             field = self.fields[path]
-            assert isinstance(field, QuantityField)  # noqa: S101  (narrowing)
+            assert isinstance(field, QuantityField)
             field.set_field(spec)
         fitting = self._catalogue.raising(parameter.name)
         names = [c.name for c in fitting] + [c.name for c in self._catalogue.chemicals.values() if c not in fitting]
         chemical = self.fields["additive.chemical"]
-        assert isinstance(chemical, Choice)  # noqa: S101  (narrowing)
+        assert isinstance(chemical, Choice)
         chemical.set_options(
-            tuple((name, self._catalogue.chemicals[name].tall_man) for name in names) + ((BOTTLE, "A bottle, by its label"),)
+            (*((n, self._catalogue.chemicals[n].tall_man) for n in names), (BOTTLE, "A bottle, by its label"))
         )
 
     def set_values(self, values: Mapping[str, Typed], bottle: bool) -> None:
@@ -246,16 +289,26 @@ class CorrectForm(QWidget):
             self.fields[path].setVisible(not bottle)
         for path in _LABEL_PATHS:
             self.fields[path].setVisible(bottle)
+        self.arrange(self._columns)
 
     def set_hints(self, hints: Mapping[str, str]) -> None:
         """Show the quiet lines below the fields."""
         for path, text in hints.items():
             self.fields[path].set_help(text)  # type: ignore[attr-defined]
 
+    def set_assumed(self, assumed: Mapping[str, str]) -> None:
+        """Show in the empty fields what they stand for."""
+        for path, text in assumed.items():
+            field = self.fields[path]
+            assert isinstance(field, QuantityField)
+            field.set_derived(text)
+
     def set_cautions(self, cautions: tuple[str, ...]) -> None:
         """Show the handling lines of the chemical, between its name and its numbers."""
         self._cautions.set_text(" ".join(cautions))
-        self._cautions.setVisible(bool(cautions))
+        if self._cautions.isHidden() == bool(cautions):
+            self._cautions.setVisible(bool(cautions))
+            self.arrange(self._columns)
 
     def set_water(self, water: Water) -> None:
         """Set the water that figures per kilogram are counted in."""
@@ -268,5 +321,5 @@ class CorrectForm(QWidget):
         for path, field in self.fields.items():
             field.set_message(messages.get(path))  # type: ignore[attr-defined]
         for step in self.steps:
-            if any(not self.fields[p].isVisibleTo(self) and step.isAncestorOf(self.fields[p]) for p in messages if p in self.fields):
+            if any(step.hides(self.fields[path]) for path in messages if path in self.fields):
                 step.open(True)

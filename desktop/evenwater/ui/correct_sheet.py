@@ -1,18 +1,17 @@
 """The Correct sheet: form at the left, answer and ramp at the right, kept in step with the document."""
 
-# ruff: noqa: N815  (Qt's spelling)
+
 
 from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import replace
 
-from PySide6.QtCore import QTimer, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
-from evenwater.engine import intake
 from evenwater.engine.catalogue import Catalogue
-from evenwater.engine.correction import Answer
 from evenwater.engine.quantities import Typed
 from evenwater.screens import correct
 from evenwater.screens.local_zone import LocalZone, present
@@ -22,14 +21,14 @@ from evenwater.ui.answer_panel import AnswerPanel
 from evenwater.ui.card_actions import CardActions
 from evenwater.ui.card_preview import CardPreview
 from evenwater.ui.chart import RampChart
-from evenwater.ui.correct_form import CorrectForm, FormEdit
+from evenwater.ui.correct_form import COLUMNS, CorrectForm, FormEdit
 from evenwater.ui.correct_records import CorrectRecords
 from evenwater.ui.dialogs import Dialogs
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.theme import GRID, pixels, set_role
 from evenwater.ui.void_cards import VoidCards
 
-FORM_WIDTH = 560
+FORM_WIDTH, NARROW_FORM_WIDTH, ANSWER_WIDTH = 560, 400, 560
 CHART_HEIGHT = 288
 # The plan starts now: once a minute it is reckoned again, so that its dates stay true.
 _REFRESH_MS = 60_000
@@ -49,14 +48,14 @@ class CorrectSheet(QWidget):
         super().__init__(parent)
         set_role(self, "page")
         self._document, self._catalogue = document, catalogue
-        self._records = CorrectRecords(document, catalogue)
-        self._answer: Answer | None = None
+        self.records = CorrectRecords(document, catalogue)
+        self._plan: correct.Plan | None = None
         self.form = CorrectForm(catalogue, self)
         self.answer = AnswerPanel(self)
         self.chart = RampChart(self, zone=LocalZone())
         self.header = SheetHeader(document, self)
         self.void = VoidCards(document, self)
-        self.actions = CardActions(document, Dialogs(self), self)
+        self.card_actions = CardActions(document, Dialogs(self), self)
         self.preview: CardPreview | None = None
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
@@ -68,13 +67,13 @@ class CorrectSheet(QWidget):
         self._minute.start()
 
     def _lay_out(self) -> None:
-        for button in (self.actions.save, self.actions.print, self.actions.show):
+        for button in (self.card_actions.save, self.card_actions.print, self.card_actions.show):
             self.answer.actions_layout.addWidget(button)
-        scroll = QScrollArea(self)
-        scroll.setWidgetResizable(True)
+        self._scroll = QScrollArea(self)
+        self._scroll.setWidgetResizable(True)
+        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         set_role(self.form, "page")
-        scroll.setWidget(self.form)
-        scroll.setFixedWidth(pixels(self.font(), FORM_WIDTH) + 2 * GRID)
+        self._scroll.setWidget(self.form)
         self.chart.setMinimumHeight(pixels(self.font(), CHART_HEIGHT))
         right = QVBoxLayout()
         right.setSpacing(GRID)
@@ -83,7 +82,7 @@ class CorrectSheet(QWidget):
         right.addWidget(self.chart, 1)
         middle = QHBoxLayout()
         middle.setSpacing(2 * GRID)
-        middle.addWidget(scroll)
+        middle.addWidget(self._scroll)
         middle.addLayout(right, 1)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * GRID, GRID, 2 * GRID, GRID)
@@ -101,31 +100,42 @@ class CorrectSheet(QWidget):
         self.answer.offerChosen.connect(self._take_offer)
         self.chart.paceDragged.connect(self._drag_pace)
         self.chart.paceCommitted.connect(self._commit_pace)
-        self.actions.look.connect(self._look)
-        self.actions.told.connect(self.header.tell)
+        self.card_actions.look.connect(self._look)
+        self.card_actions.told.connect(self.header.tell)
         self._soon.timeout.connect(self.recompute)
         self._minute.timeout.connect(self.recompute)
         self._document.changed.connect(self._changed)
         self._document.recordsChanged.connect(self._records_changed)
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Give the form three columns where there is room for them beside the answer, else two."""
+        super().resizeEvent(event)
+        wide, narrow = (pixels(self.font(), w) + 2 * GRID for w in (FORM_WIDTH, NARROW_FORM_WIDTH))
+        fits = self.width() - wide >= pixels(self.font(), ANSWER_WIDTH)
+        self._scroll.setFixedWidth(wide if fits else narrow)
+        self.form.arrange(COLUMNS if fits else COLUMNS - 1)
+
     # Showing
 
     def show_system(self, system_id: str) -> None:
         """Show another system, with the parameter that is shown now."""
-        self._records.system = system_id
+        self.records.system = system_id
         self.setEnabled(bool(system_id))
         self.header.show_system(system_id)
         self.void.show_system(system_id)
-        self._show_parameter(self._records.parameter)
+        self._show_parameter(self.records.parameter)
 
     def _show_parameter(self, name: str) -> None:
-        self._records.parameter = name
+        self.records.parameter = name
+        # The ramp and the card of another question have nothing to do with this one.
+        self.chart.clear_view(NOTHING_YET)
+        self.card_actions.forget()
         self.form.set_parameter(self._catalogue.parameters[name])
         self._fill()
 
     def _fill(self) -> None:
         """Show what the records hold, without touching what is already there."""
-        records = self._records
+        records = self.records
         self.form.fields["stock"].set_options(records.options("stock"))  # type: ignore[attr-defined]
         self.form.fields["pump"].set_options(records.options("pump"))  # type: ignore[attr-defined]
         self.form.set_values(records.by_path(), records.is_bottle())
@@ -133,12 +143,12 @@ class CorrectSheet(QWidget):
         self.form.remove_pump.setEnabled(bool(records.id_of("pump")))
         self.answer.set_stale(True)
         self.chart.set_stale(True)
-        self.actions.set_plan(None, "", {}, present())
+        self.card_actions.set_plan(None, "", {}, present())
         self._soon.start()
 
     def focus_first(self) -> None:
         """Put the cursor where the work begins."""
-        first = "change.measured" if self._records.system else "change.parameter"
+        first = "change.measured" if self.records.system else "change.parameter"
         self.form.fields[first].setFocus()
 
     def settle(self) -> None:
@@ -151,13 +161,13 @@ class CorrectSheet(QWidget):
 
     def recompute(self) -> None:
         """Reckon the question that stands in the form and show everything that follows from it."""
-        if not self._records.system:
+        if not self.records.system:
             self.chart.clear_view("Add a system to begin.")
             return
         now = present()
-        raw = self._records.raw()
+        raw = self.records.raw()
         found = correct.evaluate(raw, self._catalogue, now)
-        self._answer = found.result if isinstance(found.result, Answer) else None
+        self._plan = found.plan
         # The cautions stand in the form, between the chemical and its numbers.
         self.answer.render(replace(found.view, cautions=()))
         self.answer.set_stale(False)
@@ -165,16 +175,17 @@ class CorrectSheet(QWidget):
         if found.chart is not None:
             self.chart.render(found.chart)
             self.chart.set_stale(False)
-        elif self.chart.view() is None or found.view.state == "refused":
+        elif self.chart.view is None or found.view.state == "refused":
             self.chart.clear_view("No plan, so no ramp." if found.view.state == "refused" else NOTHING_YET)
         else:
             self.chart.set_stale(True)
-        self.actions.mixed_on = self._records.mixed_on()
-        self.actions.set_plan(self._answer, self._records.system, raw, now)
-        parameter, system = self._records.shown_parameter(), self._records.values("system")
-        self.form.set_hints(correct.hints(parameter, system, self._records.reading_unit()))
-        self.form.set_water(intake.water_of({"system": dict(system)}))
-        self.form.set_cautions(correct.cautions(self._records.values("stock"), self._catalogue))
+        self.card_actions.mixed_on = self.records.mixed_on()
+        self.card_actions.set_plan(self._plan, self.records.system, raw, now)
+        parameter, system = self.records.shown_parameter(), self.records.values("system")
+        self.form.set_hints(correct.hints(parameter, system, self.records.reading_unit()))
+        self.form.set_assumed(correct.assumed(parameter, system))
+        self.form.set_water(correct.water(system))
+        self.form.set_cautions(correct.cautions(self.records.values("stock"), self._catalogue))
         self._show_preview()
 
     def _show_messages(self, messages: tuple[Message, ...]) -> None:
@@ -188,7 +199,7 @@ class CorrectSheet(QWidget):
         if edit.path == "change.parameter":
             self._show_parameter(edit.typed.text)
             return
-        self._records.edit(edit.path, edit.typed, self.form)
+        self.records.edit(edit.path, edit.typed, self.form)
         if edit.path in ("stock", "pump", "additive.chemical"):
             self._fill()
         self._soon.start()
@@ -197,13 +208,13 @@ class CorrectSheet(QWidget):
         if change.initiator is self.form:
             self._soon.start()
             return
-        wanted = self._records.parameter_of(change.record_id)
+        wanted = self.records.parameter_of(change.record_id)
         system = change.record_id.partition(":")[0]
         if wanted and change.initiator is self.header:
             # Undo may reach a sheet that is not open: open it, so that nothing changes unseen.
-            if system != self._records.system:
+            if system != self.records.system:
                 self.system_wanted.emit(system)
-            if wanted != self._records.parameter:
+            if wanted != self.records.parameter:
                 self._show_parameter(wanted)
                 return
         self._fill()
@@ -213,33 +224,33 @@ class CorrectSheet(QWidget):
             self._fill()
 
     def _new_stock(self) -> None:
-        self._records.add("stock")
+        self.records.add("stock")
         self._fill()
         self.form.steps[2].open(True)
         self.form.fields["stock.name"].setFocus()
 
     def _new_pump(self) -> None:
-        self._records.add("pump")
+        self.records.add("pump")
         self._fill()
         self.form.steps[3].open(True)
         self.form.fields["pump.name"].setFocus()
 
     def _remove_stock(self) -> None:
-        self._records.remove("stock")
+        self.records.remove("stock")
         self._fill()
 
     def _remove_pump(self) -> None:
-        self._records.remove("pump")
+        self.records.remove("pump")
         self._fill()
 
     def _take_offer(self, chosen: tuple[str, Offer]) -> None:
         path, offer = chosen
-        self._records.edit(path, Typed(offer.text, offer.unit), self)
+        self.records.edit(path, Typed(offer.text, offer.unit), self)
         self._document.commit_point()
 
     def _drag_pace(self, ends_at: float) -> None:
-        if self._answer is not None:
-            self._records.edit("change.fastest_rise", correct.slower(self._answer, ends_at), self)
+        if self._plan is not None:
+            self.records.edit("change.fastest_rise", self._plan.slower(ends_at), self)
 
     def _commit_pace(self, ends_at: float) -> None:
         self._drag_pace(ends_at)
@@ -250,15 +261,13 @@ class CorrectSheet(QWidget):
     def _look(self) -> None:
         if self.preview is None:
             self.preview = CardPreview(self)
-            self.preview.paper_chosen.connect(self.actions.set_paper)
+            self.preview.paper_chosen.connect(self.card_actions.set_paper)
         self._show_preview()
         self.preview.show()
         self.preview.raise_()
 
     def _show_preview(self) -> None:
         if self.preview is not None:
-            card = self.actions.card()
+            card = self.card_actions.card()
             if card is not None:
-                self.preview.show_card(card, self.actions.paper().name)
-            else:
-                self.preview.stamp()
+                self.preview.show_card(card, self.card_actions.paper().name)

@@ -7,7 +7,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QObject, QStandardPaths
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter, QPrinterInfo
-from PySide6.QtWidgets import QFileDialog, QWidget
+from PySide6.QtWidgets import QDialog, QFileDialog, QWidget
 
 
 class Dialogs(QObject):
@@ -46,7 +46,8 @@ class Dialogs(QObject):
             self._printer = QPrinter(QPrinter.PrinterMode.HighResolution)
             self._print = QPrintDialog(self._printer, self._owner)
             self._print.accepted.connect(self._printer_chosen)
-        self._print.open()
+        # The printer's own open() wants a slot by name; the plain one shows it and returns at once.
+        QDialog.open(self._print)
         return True
 
     def _file_chosen(self, name: str) -> None:

@@ -127,19 +127,26 @@ class NoteLine(QWidget):
 class Slip(QFrame):
     """A slip of paper over what comes next: the whole sentence, and the choices it leaves."""
 
-    def __init__(self, parent: QWidget) -> None:
-        super().__init__(parent)
+    def __init__(self, host: QWidget) -> None:
+        super().__init__(host)
+        self.host = host
         self.sign = ""
         self.row = MessageRow(self, "")
-        column = QVBoxLayout(self)
-        column.setContentsMargins(GRID, GRID, GRID, GRID)
-        column.addWidget(self.row)
+        self._column = QVBoxLayout(self)
+        self._column.setContentsMargins(GRID, GRID, GRID, GRID)
+        self._column.addWidget(self.row)
 
     def show_message(self, message: Message, sign: str) -> None:
         """Write on the slip."""
         self.sign = sign
         self.row.set_message(message, sign)
         self.update()
+
+    def height_at(self, width: int) -> int:
+        """Return the height the words need at a width [px]."""
+        self.setFixedWidth(width)
+        self._column.activate()
+        return self._column.totalHeightForWidth(width)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint the paper."""
@@ -169,11 +176,11 @@ class FieldShell(QWidget):
         self._told: Message | None = None
         self._within = False
         set_role(self.label, "caption")
-        column = QVBoxLayout(self)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(2)
+        self.column = QVBoxLayout(self)
+        self.column.setContentsMargins(0, 0, 0, 0)
+        self.column.setSpacing(2)
         for part in (self.label, self.frame, self.note):
-            column.addWidget(part)
+            self.column.addWidget(part)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         application = QApplication.instance()
         assert isinstance(application, QApplication)
@@ -246,13 +253,11 @@ class FieldShell(QWidget):
             self.destroyed.connect(self.slip.deleteLater)
         slip = self.slip
         slip.show_message(message, sign)
-        host = slip.parentWidget()
+        host = slip.host
         corner = self.frame.mapTo(host, QPoint(0, self.frame.height() + 1))
         width = min(max(self.frame.width(), pixels(self.font(), _SLIP_WIDTH)), host.width() - 2 * GRID)
         left = max(GRID, min(corner.x(), host.width() - width - GRID))
-        slip.setFixedWidth(width)
-        slip.layout().activate()
-        height = slip.layout().totalHeightForWidth(width)
+        height = slip.height_at(width)
         top = corner.y()
         if top + height > host.height() - 2:
             top = self.mapTo(host, QPoint(0, 0)).y() - height - 2

@@ -1,6 +1,6 @@
 """The window: an empty sheet of paper at first, the fish room as soon as it is loaded."""
 
-# ruff: noqa: N802  (Qt's spelling)
+
 
 from __future__ import annotations
 
@@ -56,7 +56,7 @@ class MainWindow(QMainWindow):
 
     def load(self) -> None:
         """Load the libraries, the log and the sheets, and put them in the place of the empty sheet."""
-        from evenwater.ui.opening import Opening  # noqa: PLC0415  (after the first paint)
+        from evenwater.ui.opening import Opening
 
         self._opening = Opening(self._demo, self._log, self)
         self._opening.page_changed.connect(self._show_page)

@@ -9,11 +9,11 @@ from PySide6.QtWidgets import QWidget
 
 from evenwater.assets import resources
 from evenwater.engine import catalogue
+from evenwater.engine.reasons import Reason
 from evenwater.screens import room_words
 from evenwater.screens.local_zone import present
-from evenwater.session import Document, Paths
+from evenwater.session import Document, Paths, open_log
 from evenwater.session.demo import fill_from
-from evenwater.store import Store, StoreError
 from evenwater.ui.notice_page import NoticePage
 from evenwater.ui.room import Room
 from evenwater.ui.welcome_page import WelcomePage
@@ -35,13 +35,13 @@ class Opening(QObject):
 
     def start(self) -> None:
         """Open the log and show the room, the welcome to an empty one, or why it cannot be opened."""
-        try:
-            self._document = Document(Store.open(self._paths.log), self)
-        except StoreError as error:
-            page = NoticePage(room_words.sentence(error.reason), str(self._paths.log))
+        opened = open_log(self._paths.log, self)
+        if isinstance(opened, Reason):
+            page = NoticePage(room_words.sentence(opened), str(self._paths.log))
             page.again.connect(self.start)
             self.page_changed.emit(page)
             return
+        self._document = opened
         if self._demo:
             fill_from(self._document, resources() / "demo.toml", present())
         if self._document.records("system"):
@@ -77,7 +77,7 @@ class Opening(QObject):
         return True
 
     def _fill_demo(self) -> None:
-        assert self._document is not None  # noqa: S101  (the welcome page comes after opening)
+        assert self._document is not None
         fill_from(self._document, resources() / "demo.toml", present())
         self._show_room()
 
@@ -87,7 +87,7 @@ class Opening(QObject):
             self._room.systems.add.click()
 
     def _show_room(self) -> None:
-        assert self._document is not None  # noqa: S101  (only after opening)
+        assert self._document is not None
         self._room = Room(self._document, self._catalogue)
         self.page_changed.emit(self._room)
         self._room.start()

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QPointF, QRect, QRectF, QSize, Qt
-from PySide6.QtGui import QPainter, QPalette, QPen, QPolygonF
+from PySide6.QtGui import QColor, QPainter, QPalette, QPen, QPolygonF
 from PySide6.QtWidgets import (
     QComboBox,
     QProxyStyle,
@@ -34,7 +34,7 @@ BARE_COMBO_EXTRA = _BARE_PAD + _BARE_ARROW_SPACE + 6
 FRAMED_COMBO_EXTRA = _PAD + _ARROW_SPACE + 6
 
 
-def draw_chevron(painter: QPainter, centre: QPointF, colour: object, turn: float = 0.0, half: float = 4.0) -> None:
+def draw_chevron(painter: QPainter, centre: QPointF, colour: QColor, turn: float = 0.0, half: float = 4.0) -> None:
     """Draw an open arrow head, pointing down unless turned by ``turn`` [degrees], ``half`` [px] to each side."""
     painter.save()
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
@@ -48,7 +48,7 @@ def draw_chevron(painter: QPainter, centre: QPointF, colour: object, turn: float
     painter.restore()
 
 
-def draw_frame(painter: QPainter, rect: QRect, colour: object, ground: object, width: int) -> None:
+def draw_frame(painter: QPainter, rect: QRect, colour: QColor, ground: QColor | Qt.BrushStyle, width: int) -> None:
     """Draw the frame of a field: ``width`` [px] wide, inside ``rect``, corners hardly rounded."""
     painter.save()
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
@@ -59,7 +59,7 @@ def draw_frame(painter: QPainter, rect: QRect, colour: object, ground: object, w
     painter.restore()
 
 
-def draw_sign(painter: QPainter, rect: QRectF, colour: object) -> None:
+def draw_sign(painter: QPainter, rect: QRectF, colour: QColor) -> None:
     """Draw the sign of a caution or a refusal, a triangle with a stroke in it, to fill ``rect``."""
     painter.save()
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
@@ -153,7 +153,7 @@ class PaperStyle(QProxyStyle):
                 return QRect(rect.right() - arrow, rect.top(), arrow, rect.height())
             if part == QStyle.SubControl.SC_ComboBoxEditField:
                 return rect.adjusted(pad, 0, -arrow, 0)
-        return super().subControlRect(control, option, part, widget)
+        return super().subControlRect(control, option, part, widget)  # type: ignore[arg-type]
 
     def sizeFromContents(
         self,
@@ -164,9 +164,9 @@ class PaperStyle(QProxyStyle):
     ) -> QSize:
         """Give lists the width of their longest entry, the arrow, and the height of a field."""
         if kind == QStyle.ContentsType.CT_ComboBox and isinstance(widget, QComboBox):
-            height = max(36, widget.fontMetrics().height() + 16)
+            height = max(36, round(36 * widget.font().pointSizeF() / 11))
             return QSize(size.width() + _PAD + _ARROW_SPACE, height)
-        return super().sizeFromContents(kind, option, size, widget)
+        return super().sizeFromContents(kind, option, size, widget)  # type: ignore[arg-type]
 
     def _draw_focus(self, option: QStyleOption, painter: QPainter, widget: QWidget | None) -> None:
         if isinstance(widget, QPushButton | QToolButton) and widget.property("role") != "main":

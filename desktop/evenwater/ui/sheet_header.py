@@ -8,8 +8,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWi
 
 from evenwater.engine.reasons import Reason
 from evenwater.screens import room_words
-from evenwater.session import Document, UndoState
-from evenwater.store import Label
+from evenwater.session import Document, Label, UndoState
 from evenwater.ui.theme import GRID, set_role
 
 _TOLD_MS = 10_000
@@ -18,9 +17,10 @@ _TOLD_MS = 10_000
 class SheetHeader(QWidget):
     """Names the system and holds undo and redo; a sentence stands below while there is one."""
 
-    def __init__(self, document: Document, parent: QWidget | None = None) -> None:
-        """Watch ``document``."""
+    def __init__(self, document: Document, parent: QWidget) -> None:
+        """Watch ``document``; the keys for undo and redo hold for the whole window of ``parent``."""
         super().__init__(parent)
+        self._sheet = parent
         self._document = document
         self._system = ""
         self.name = QLabel(self)
@@ -66,11 +66,11 @@ class SheetHeader(QWidget):
     def _button(self, text: str, key: QKeySequence.StandardKey) -> QPushButton:
         button = QPushButton(text, self)
         button.setAutoDefault(False)
-        action = QAction(self.parentWidget())
+        action = QAction(self._sheet)
         action.setShortcuts(QKeySequence.keyBindings(key))
         action.setShortcutContext(Qt.ShortcutContext.WindowShortcut)
         action.triggered.connect(button.click)
-        self.parentWidget().addAction(action)
+        self._sheet.addAction(action)
         return button
 
     def _refresh(self, *_: object) -> None:

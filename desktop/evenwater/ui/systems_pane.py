@@ -1,6 +1,6 @@
 """The fish room: its systems in a list, with buttons to add and to remove one."""
 
-# ruff: noqa: N815  (Qt's spelling)
+
 
 from __future__ import annotations
 

@@ -45,13 +45,33 @@ class Tokens:
 
 
 LIGHT = Tokens(
-    "light", "#FBFAF6", "#FFFFFF", "#1B1B1A", "#5A5852", "#8C897F", "#0B5A8F", "#B34700", "#FFFFFF", "#E9E7E0", "#D6E4EE"
+    "light",
+    "#FBFAF6",
+    "#FFFFFF",
+    "#1B1B1A",
+    "#5A5852",
+    "#8C897F",
+    "#0B5A8F",
+    "#B34700",
+    "#FFFFFF",
+    "#E9E7E0",
+    "#D6E4EE",
 )
 DARK = Tokens(
     "dark", "#17191B", "#202326", "#ECEAE4", "#A9A69C", "#75736C", "#6DB9EC", "#FF9A66", "#17191B", "#34373A", "#2A4152"
 )
 HIGH_CONTRAST = Tokens(
-    "high contrast", "#FFFFFF", "#FFFFFF", "#000000", "#2E2E2E", "#4A4A4A", "#003E6B", "#8F2F00", "#FFFFFF", "#D0D0D0", "#C4DCEB"
+    "high contrast",
+    "#FFFFFF",
+    "#FFFFFF",
+    "#000000",
+    "#2E2E2E",
+    "#4A4A4A",
+    "#003E6B",
+    "#8F2F00",
+    "#FFFFFF",
+    "#D0D0D0",
+    "#C4DCEB",
 )
 
 _ROLES = {
@@ -155,8 +175,9 @@ def stylesheet(t: Tokens, base_points: float = BASE_POINTS) -> str:
     def pt(size: float) -> str:
         return f"{size * scale:.1f}pt"
 
-    def px(size: int) -> str:
-        return f"{max(size, round(size * scale))}px"
+    def px(size: int, less: int = 0) -> str:
+        """Return a length, ``less`` of it [px] taken by borders and padding, which do not grow."""
+        return f"{max(size, round(size * scale)) - less}px"
 
     return f"""
 QMainWindow, QDialog, QScrollArea, QScrollArea > QWidget > QWidget[role="page"] {{ background: {t.paper}; }}
@@ -170,30 +191,30 @@ QLabel[role="stop"] {{ color: {t.stop}; }}
 QLabel:disabled {{ color: {t.rule}; }}
 
 QPushButton, QToolButton {{ background: {t.leaf}; color: {t.ink}; border: 1px solid {t.rule}; border-radius: 3px;
-    padding: 1px 15px; min-height: {px(BUTTON_HEIGHT - 4)}; outline: none; }}
+    padding: 1px 15px; min-height: {px(BUTTON_HEIGHT, 4)}; }}
 QPushButton:hover, QToolButton:hover {{ background: {t.wash}; }}
 QPushButton:pressed, QToolButton:pressed {{ border: 2px solid {t.ink}; padding: 0px 14px; }}
 QPushButton:focus, QToolButton:focus {{ border: 2px solid {t.blue}; padding: 0px 14px; }}
 QPushButton:disabled, QToolButton:disabled {{ color: {t.rule}; background: {t.paper}; border-style: dashed; }}
 QPushButton[role="main"] {{ background: {t.blue}; color: {t.on_blue}; border-color: {t.blue}; font-weight: bold;
-    min-height: {px(MAIN_BUTTON_HEIGHT - 4)}; }}
+    min-height: {px(MAIN_BUTTON_HEIGHT, 4)}; }}
 QPushButton[role="main"]:hover {{ background: {t.blue}; border: 2px solid {t.ink}; padding: 0px 14px; }}
 QPushButton[role="main"]:focus {{ border: 2px solid {t.ink}; padding: 0px 14px; }}
 QPushButton[role="main"]:disabled {{ background: {t.paper}; color: {t.rule}; border-color: {t.rule}; }}
-QPushButton[role="large"] {{ min-height: {px(MAIN_BUTTON_HEIGHT - 4)}; }}
+QPushButton[role="large"] {{ min-height: {px(MAIN_BUTTON_HEIGHT, 4)}; }}
 QPushButton[role="quiet"] {{ background: transparent; border: 1px solid transparent; color: {t.blue}; padding: 1px 7px;
     text-align: left; }}
 QPushButton[role="quiet"]:hover {{ background: {t.wash}; }}
 QPushButton[role="quiet"]:focus {{ border: 2px solid {t.blue}; padding: 0px 6px; }}
 QToolButton[role="bare"] {{ background: transparent; border: 1px solid transparent; padding: 0px;
-    min-width: {px(BUTTON_HEIGHT - 2)}; min-height: {px(BUTTON_HEIGHT - 2)}; }}
+    min-width: {px(BUTTON_HEIGHT, 2)}; min-height: {px(BUTTON_HEIGHT, 2)}; }}
 QToolButton[role="bare"]:hover {{ background: {t.wash}; }}
 QToolButton[role="bare"]:focus {{ border: 2px solid {t.blue}; padding: 0px; }}
 QToolButton::menu-indicator {{ image: none; width: 0px; }}
 
 QLineEdit, QPlainTextEdit, QTextEdit {{ background: {t.leaf}; color: {t.ink}; border: 1px solid {t.rule};
     border-radius: 3px; padding: 1px 10px; placeholder-text-color: {t.muted}; selection-background-color: {t.blue}; selection-color: {t.on_blue}; }}
-QLineEdit {{ min-height: {px(FIELD_HEIGHT - 4)}; }}
+QLineEdit {{ min-height: {px(FIELD_HEIGHT, 4)}; }}
 QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus {{ border: 2px solid {t.blue}; padding: 0px 9px; }}
 QLineEdit[role="bare"], QLineEdit[role="bare"]:focus {{ background: transparent; border: none; padding: 0px;
     min-height: 0px; }}

@@ -37,9 +37,7 @@ class TimeField(FieldShell):
     edited = Signal(object)
     committed = Signal()
 
-    def __init__(
-        self, label: str, parent: QWidget | None = None, now: Callable[[], datetime] = present
-    ) -> None:
+    def __init__(self, label: str, parent: QWidget | None = None, now: Callable[[], datetime] = present) -> None:
         self.line: LineEntry | None = None
         super().__init__(label, parent)
         self._now = now

@@ -1,0 +1,19 @@
+"""Opens the log as a document, or says why it cannot be opened."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import QObject
+
+from evenwater.engine.reasons import Reason
+from evenwater.session.document import Document
+from evenwater.store import Store, StoreError
+
+
+def open_log(file: Path, parent: QObject | None = None) -> Document | Reason:
+    """Open the log at a place, making it when there is none; the reason when it cannot be opened."""
+    try:
+        return Document(Store.open(file), parent)
+    except StoreError as error:
+        return error.reason

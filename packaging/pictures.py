@@ -1,0 +1,147 @@
+"""Takes pictures of the real window in its states and of the card on every paper, to be looked at.
+
+    xvfb-run -a -s "-screen 0 1920x1080x24" .venv/bin/python packaging/pictures.py OUT_FOLDER
+    xvfb-run -a -s "-screen 0 1920x1080x24" .venv/bin/python packaging/pictures.py --readme
+
+The second form renews the two pictures of the README.
+"""
+
+from __future__ import annotations
+
+import sys
+import tempfile
+import time
+from collections.abc import Callable
+from datetime import UTC, datetime
+from pathlib import Path
+
+from PySide6.QtCore import QCoreApplication, Qt
+from PySide6.QtWidgets import QApplication
+
+from evenwater.card.fonts import load_fonts
+from evenwater.card.layout import lay_out
+from evenwater.card.output import to_image
+from evenwater.card.paper import PAPERS
+from evenwater.engine.quantities import Typed
+from evenwater.ui.main_window import MainWindow
+from evenwater.ui.theme import BASE_POINTS, apply_theme
+
+SIZES = {"1366x768": (1366, 768, 100), "1920x1080": (1920, 1080, 100), "1366x768 at 150": (1366, 768, 150)}
+HERE = Path(__file__).resolve().parent / "pictures"
+State = Callable[[MainWindow], None]
+
+
+def settle(app: QApplication, seconds: float = 0.4) -> None:
+    """Let timers run and everything be painted."""
+    until = time.monotonic() + seconds
+    while time.monotonic() < until:
+        app.processEvents()
+        time.sleep(0.01)
+
+
+def full(_window: MainWindow) -> None:
+    """Leave the demo's first correction as it is."""
+
+
+def edit(window: MainWindow, path: str, typed: Typed) -> None:
+    """Enter something as the form does."""
+    opening = window.opening()
+    assert opening is not None
+    room = opening.room()
+    assert room is not None
+    records = room.sheet.records
+    records.edit(path, typed, None)
+
+
+def refused(window: MainWindow) -> None:
+    """Type a reading in the wrong unit."""
+    edit(window, "change.measured", Typed("140", "dKH"))
+
+
+def stale(window: MainWindow) -> None:
+    """Leave a number half typed."""
+    edit(window, "change.target", Typed("8.", "dKH"))
+
+
+def old(window: MainWindow) -> None:
+    """Say that the reading is a week old."""
+    edit(window, "change.measured_at", Typed("2026-01-05T08:00:00+00:00"))
+
+
+def worked_out(window: MainWindow) -> None:
+    """Open the arithmetic."""
+    opening = window.opening()
+    assert opening is not None
+    room = opening.room()
+    assert room is not None
+    room.sheet.answer.how.click()
+
+
+def unfilled(window: MainWindow) -> None:
+    """Add a system with nothing in it."""
+    opening = window.opening()
+    assert opening is not None
+    room = opening.room()
+    assert room is not None
+    room.systems.add.click()
+
+
+STATES: dict[str, State] = {
+    "full": full, "refused": refused, "stale": stale, "old reading": old, "worked out": worked_out, "unfilled": unfilled,
+}  # fmt: skip
+
+
+def window_picture(app: QApplication, state: State, size: tuple[int, int, int], demo: bool = True) -> MainWindow:
+    """Open a window in a state; the caller grabs and closes it."""
+    width, height, percent = size
+    apply_theme(app, load_fonts(), base_points=BASE_POINTS * percent / 100.0)
+    log = None if demo else Path(tempfile.mkdtemp()) / "log.sqlite"
+    window = MainWindow(demo=demo, log=log)
+    window.setWindowState(Qt.WindowState.WindowNoState)
+    window.resize(width, height)
+    window.show()
+    settle(app, 0.8)
+    state(window)
+    settle(app)
+    return window
+
+
+def main(arguments: list[str]) -> int:
+    """Take the pictures."""
+    if len(arguments) != 1:
+        print(__doc__)
+        return 2
+    QCoreApplication.setApplicationName("Evenwater pictures")
+    app = QApplication([])
+    if arguments[0] == "--readme":
+        HERE.mkdir(exist_ok=True)
+        window = window_picture(app, full, SIZES["1366x768"])
+        window.grab().save(str(HERE / "window.png"))
+        card = window.opening().room().sheet.card_actions.card()  # type: ignore[union-attr]
+        to_image(card, PAPERS["A5"], 0, 110.0).save(str(HERE / "card.png"))
+        window.close()
+        return 0
+    out = Path(arguments[0])
+    out.mkdir(parents=True, exist_ok=True)
+    for name, state in STATES.items():
+        for size_name, size in SIZES.items():
+            window = window_picture(app, state, size)
+            window.grab().save(str(out / f"{name}, {size_name}.png"))
+            window.close()
+    window = window_picture(app, full, SIZES["1366x768"], demo=False)
+    window.grab().save(str(out / "first start.png"))
+    window.close()
+    window = window_picture(app, full, SIZES["1366x768"])
+    card = window.opening().room().sheet.card_actions.card()  # type: ignore[union-attr]
+    for paper in PAPERS.values():
+        for page in range(len(lay_out(card, paper))):
+            for mono in (False, True):
+                kind = "one bit" if mono else "grey"
+                to_image(card, paper, page, 110.0, mono).save(str(out / f"card {paper.name} page {page + 1} {kind}.png"))
+    window.close()
+    print(f"{len(list(out.glob('*.png')))} pictures in {out} at {datetime.now(UTC):%H:%M} UTC")
+    return 0
+
+
+if __name__ == "__main__":
+    sys.exit(main(sys.argv[1:]))

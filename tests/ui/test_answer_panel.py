@@ -1,0 +1,161 @@
+"""The answer: the figure on its baseline, cautions first, refusals with offers, greyed when it no longer holds."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QPushButton
+
+from evenwater.screens.views import AnswerView, Bar, Message, Offer, WorkLine
+from evenwater.ui.answer_panel import STALE, AnswerPanel
+from evenwater.ui.theme import LIGHT, palette_for
+
+OFFER = Offer("It was 140 ppm as CaCO3", "140", "ppm as CaCO3")
+ANSWER = AnswerView(
+    "answered",
+    "4.8",
+    "mL per hour",
+    "for 1 day 14 h",
+    "4.8 mL each hour (12 s)",
+    "The daily rise sets the pace",
+    bars=(Bar("rise", "Daily rise", "1.0 of 1.0 dKH", 1.0, binds=True),),
+    working=(WorkLine("Strength", "106 g in 1 L", "2.0 meq per mL"), WorkLine("Needed", "1.9 dKH", "115 mL")),
+    cautions=("Wear goggles.", "Salt into water, slowly."),
+    remarks=("The reading is 2 days old.",),
+    spoken="4.8 mL per hour for 1 day 14 h",
+)
+REFUSED = AnswerView(
+    "refused", messages=(Message("140 dKH is not likely.", "change.measured", "implausible", (OFFER,)),)
+)
+EMPTY = AnswerView("empty", messages=(Message("Fill in what was measured."),))
+
+
+@pytest.fixture
+def panel(qtbot) -> AnswerPanel:
+    made = AnswerPanel()
+    qtbot.addWidget(made)
+    made.setPalette(palette_for(LIGHT))
+    made.resize(640, 460)
+    made.show()
+    return made
+
+
+def test_an_answer_shows_figure_second_line_and_bars(panel: AnswerPanel) -> None:
+    panel.render(ANSWER)
+    assert panel._figure.text == "4.8 mL per hour"
+    assert panel._figure.accessibleName() == "4.8 mL per hour"
+    assert panel._figure.accessibleDescription() == ANSWER.spoken
+    assert panel._second.text() == "for 1 day 14 h"
+    assert panel._bars.isVisible()
+    assert not panel._messages.isVisible()
+
+
+def test_figure_and_unit_stand_on_one_baseline(panel: AnswerPanel) -> None:
+    panel.render(AnswerView("answered", "LL", "LL"))
+    image = panel._figure.grab().toImage()
+    ground = image.pixelColor(image.width() - 1, 0)
+    inked = [x for x in range(image.width()) if any(image.pixelColor(x, y) != ground for y in range(image.height()))]
+    gap = max(range(1, len(inked)), key=lambda n: inked[n] - inked[n - 1])
+
+    def lowest(columns: list[int]) -> int:
+        return max(y for x in columns for y in range(image.height()) if image.pixelColor(x, y) != ground)
+
+    assert inked[gap] - inked[gap - 1] > 8, "the gap between figure and unit"
+    assert abs(lowest(inked[:gap]) - lowest(inked[gap:])) <= 1
+
+
+def test_L27_what_is_missing_is_two_dashes_never_a_number(panel: AnswerPanel) -> None:
+    panel.render(ANSWER)
+    for view in (REFUSED, EMPTY):
+        panel.render(view)
+        assert panel._figure.text == "--"
+        assert panel._figure.accessibleName() == "No figure yet"
+
+
+def test_cautions_stand_before_the_numbers(panel: AnswerPanel) -> None:
+    panel.render(ANSWER)
+    caution, figure = panel._cautions, panel._figure
+    assert caution.label.text() == "Wear goggles. Salt into water, slowly."
+    assert caution.sign.isVisible()
+    assert caution.geometry().bottom() < figure.geometry().top()
+
+
+def test_a_refusal_has_sign_sentence_and_offer(panel: AnswerPanel, qtbot) -> None:
+    panel.render(REFUSED)
+    row = panel._messages._rows[0]
+    assert row.sign.isVisible()
+    assert row.label.text() == "140 dKH is not likely."
+    (button,) = row.buttons()
+    with qtbot.waitSignal(panel.offerChosen) as heard:
+        QTest.mouseClick(button, Qt.MouseButton.LeftButton)
+    assert heard.args == [("change.measured", OFFER)]
+
+
+def test_what_is_still_to_fill_in_is_no_alarm(panel: AnswerPanel) -> None:
+    panel.render(REFUSED)
+    panel.render(EMPTY)
+    row = panel._messages._rows[0]
+    assert row.label.text() == "Fill in what was measured."
+    assert not row.sign.isVisible()
+    assert row.buttons() == []
+
+
+def test_a_stale_answer_is_grey_says_so_and_offers_nothing(panel: AnswerPanel) -> None:
+    save = QPushButton("Save card as PDF")
+    panel.actions_layout.addWidget(save)
+    panel.render(ANSWER)
+    panel.set_stale(True)
+    assert panel._status.text() == STALE
+    assert panel._status.isEnabled(), "the words themselves are not greyed"
+    assert not save.isEnabled()
+    image = panel._figure.grab().toImage()
+    blue = LIGHT.blue.lower()
+    assert not any(image.pixelColor(x, y).name() == blue for x in range(60) for y in range(image.height()))
+    panel.render(ANSWER)
+    assert panel._status.text() == ""
+    assert save.isEnabled()
+
+
+def test_nothing_there_cannot_go_stale(panel: AnswerPanel) -> None:
+    panel.render(EMPTY)
+    panel.set_stale(True)
+    assert not panel.is_stale
+
+
+def test_the_working_takes_the_place_of_the_bars(panel: AnswerPanel) -> None:
+    panel.render(ANSWER)
+    QTest.mouseClick(panel._how, Qt.MouseButton.LeftButton)
+    texts = [label.text() for row in panel._work._rows for label in row if label.isVisible()]
+    assert texts == ["Strength", "106 g in 1 L", "2.0 meq per mL", "Needed", "1.9 dKH", "115 mL"]
+    assert not panel._bars.isVisible()
+    panel.render(AnswerView("answered", "3", "mL per hour", working=(WorkLine("a", "b", "c"),)))
+    assert [label.text() for row in panel._work._rows for label in row if label.isVisible()] == ["a", "b", "c"]
+    QTest.mouseClick(panel._how, Qt.MouseButton.LeftButton)
+    panel.render(ANSWER)
+    assert panel._bars.isVisible()
+    assert not panel._work.isVisible()
+
+
+def test_without_working_there_is_nothing_to_ask(panel: AnswerPanel) -> None:
+    panel.render(REFUSED)
+    assert not panel._how.isEnabled()
+
+
+def test_showing_answers_again_and_again_makes_no_new_widgets(panel: AnswerPanel) -> None:
+    for view in (ANSWER, REFUSED, EMPTY):
+        panel.render(view)
+    before = len(panel.findChildren(object))
+    for _ in range(50):
+        for view in (ANSWER, REFUSED, EMPTY):
+            panel.render(view)
+    assert len(panel.findChildren(object)) == before
+
+
+def test_the_figure_grows_with_the_font(panel: AnswerPanel) -> None:
+    panel.render(ANSWER)
+    before = panel._figure.sizeHint()
+    font = panel.font()
+    font.setPointSizeF(font.pointSizeF() * 1.5)
+    panel.setFont(font)
+    assert panel._figure.sizeHint().height() > 1.35 * before.height()
