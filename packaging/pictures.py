@@ -137,7 +137,9 @@ def main(arguments: list[str]) -> int:
         for page in range(len(lay_out(card, paper))):
             for mono in (False, True):
                 kind = "one bit" if mono else "grey"
-                to_image(card, paper, page, 110.0, mono).save(str(out / f"card {paper.name} page {page + 1} {kind}.png"))
+                to_image(card, paper, page, 110.0, mono).save(
+                    str(out / f"card {paper.name} page {page + 1} {kind}.png")
+                )
     window.close()
     print(f"{len(list(out.glob('*.png')))} pictures in {out} at {datetime.now(UTC):%H:%M} UTC")
     return 0

@@ -18,4 +18,6 @@ def resources() -> Path:
     for folder in (_HERE / "resources", _HERE.parent.parent / "resources"):
         if (folder / "parameters.toml").is_file():
             return folder
-    raise FileNotFoundError("Evenwater's resources are missing: parameters.toml was not found. Install the program again.")
+    raise FileNotFoundError(
+        "Evenwater's resources are missing: parameters.toml was not found. Install the program again."
+    )

@@ -7,7 +7,19 @@ from decimal import Decimal
 from functools import lru_cache
 from typing import Any
 
-from tests.engine.reckoning import BOUNDS, FACTORS, GRAVITIES, MASSES, SALTS, UNITS, VOLUMES, Plan, gravity, plain, reckon
+from tests.engine.reckoning import (
+    BOUNDS,
+    FACTORS,
+    GRAVITIES,
+    MASSES,
+    SALTS,
+    UNITS,
+    VOLUMES,
+    Plan,
+    gravity,
+    plain,
+    reckon,
+)
 
 Raw = dict[str, Any]
 SEED = 20261125

@@ -51,7 +51,9 @@ class Salt:
         return self.dry + self.waters * WATER
 
 
-def _salt(dry: Fraction, waters: int, raises: Mapping[str, Fraction], along: Mapping[str, Fraction] | None = None) -> Salt:
+def _salt(
+    dry: Fraction, waters: int, raises: Mapping[str, Fraction], along: Mapping[str, Fraction] | None = None
+) -> Salt:
     return Salt(dry, waters, raises, along or {})
 
 
@@ -126,7 +128,7 @@ UNITS = {
     "nitrate": ("mg/L as NO3", "mg/L as N"),
     "phosphate": ("mg/L as PO4", "mg/L as P"),
     "salinity": ("ppt", *GRAVITIES),
-    **{name: ("mg/L", "mg/kg") for name in ("calcium", "magnesium", "potassium", "strontium", "iodide")},
+    **dict.fromkeys(("calcium", "magnesium", "potassium", "strontium", "iodide"), ("mg/L", "mg/kg")),
 }
 VOLUMES, MASSES = ("L", "mL", "US gal", "imperial gal"), ("g", "mg", "kg", "oz", "lb")
 
@@ -206,7 +208,9 @@ def reckon(raw: Mapping[str, Any]) -> Plan | str:
     measured, target = canonical(change["measured"], water), canonical(change["target"], water)
     use = canonical(change.get("daily_use", f"0 {limits.unit}"), water)
     size = FACTORS[limits.unit]
-    allowed = canonical(change["fastest_rise"], water) if "fastest_rise" in change else Fraction(limits.recommended) * size
+    allowed = (
+        canonical(change["fastest_rise"], water) if "fastest_rise" in change else Fraction(limits.recommended) * size
+    )
     reason = bool(change.get("reason"))
     wrong = _objection(limits, measured, target, allowed, reason)
     if wrong:
@@ -277,7 +281,9 @@ def _objection(limits: Bounds, measured: Fraction, target: Fraction, allowed: Fr
     return "rise_not_positive" if allowed <= 0 else ""
 
 
-def _strength(additive: Mapping[str, Any], name: str, water: tuple[float, float]) -> tuple[Fraction, dict[str, Fraction], Any]:
+def _strength(
+    additive: Mapping[str, Any], name: str, water: tuple[float, float]
+) -> tuple[Fraction, dict[str, Fraction], Any]:
     """Return amount per mL, ratio of everything raised along, and the jug [mL]."""
     if "label" in additive:
         label = additive["label"]

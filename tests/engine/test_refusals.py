@@ -26,7 +26,9 @@ def _refused(code: str) -> list[Raw]:
 def _rise_per_ml(raw: Raw) -> float:
     """Return what a millilitre does, from the product's plan for an easier question with the same stock and tank."""
     question = read(raw)
-    amount = correction.strength(question.additive, question.parameter.name, question.parameter.kind, question.system.water)
+    amount = correction.strength(
+        question.additive, question.parameter.name, question.parameter.kind, question.system.water
+    )
     return amount / question.system.volume_l
 
 
@@ -85,9 +87,7 @@ def test_too_slow_plans_would_last_longer_than_a_year() -> None:
 def test_rounding_may_not_make_a_plan_of_years() -> None:
     # Two dKH used, a tenth wanted: doses in steps just above the upkeep would need 105 300 doses, which is 12 years.
     step = 2.0 / 24.0 / 0.0164952141 * (1.0 + 1.8e-4)
-    raw = worked(
-        change__daily_use="2 dKH per day", change__fastest_rise="0.1 dKH per day", pump__step=f"{step:.9f} mL"
-    )
+    raw = worked(change__daily_use="2 dKH per day", change__fastest_rise="0.1 dKH per day", pump__step=f"{step:.9f} mL")
     result = ask(raw)
     assert isinstance(result, tuple), f"lasts {result.doses.lasts_days} days"
 
@@ -101,7 +101,7 @@ def test_fewer_doses_are_the_ones_that_reach_the_smallest(smallest: str) -> None
     (reason,) = result.reasons
     assert reason.code == "dose_below_smallest"
     # By force: every number of doses above the advice gives doses below the smallest, the advice itself does not.
-    needed = float(smallest.split()[0])
+    needed = float(smallest.split(maxsplit=1)[0])
     fits = [n for n in range(1, 97) if 115.1852017319851 / n >= needed]
     assert reason.params["most_doses"] == max(fits)
 

@@ -53,7 +53,9 @@ def test_a_place_that_cannot_be_written_is_said_and_not_hidden(tmp_path: Path, q
     assert str(place) in said.err
 
 
-@pytest.mark.parametrize(("text", "status"), [(put(GOOD, target='"6 dKH"'), 3), ("kind = ", 2), (example("convert"), 0)])
+@pytest.mark.parametrize(
+    ("text", "status"), [(put(GOOD, target='"6 dKH"'), 3), ("kind = ", 2), (example("convert"), 0)]
+)
 def test_no_plan_leaves_the_file_alone_and_says_so(tmp_path: Path, text: str, status: int) -> None:
     card = tmp_path / "card.pdf"
     card.write_bytes(b"the card of last week")

@@ -82,7 +82,14 @@ def test_question_without_a_known_kind_names_the_kinds(words: tuple[str, ...]) -
 
 @pytest.mark.parametrize(
     "options",
-    [(), ("--text",), ("--pdf", "q.toml"), ("q.toml", "--card"), ("q.toml", "--card", "--text"), ("a", "b", "--card=c")],
+    [
+        (),
+        ("--text",),
+        ("--pdf", "q.toml"),
+        ("q.toml", "--card"),
+        ("q.toml", "--card", "--text"),
+        ("a", "b", "--card=c"),
+    ],
 )
 def test_wrong_words_on_the_command_line_show_the_usage(options: tuple[str, ...]) -> None:
     said = run("answer", *options)
@@ -146,7 +153,9 @@ def process(folder: Path, text: str, *options: str, **environment: str) -> subpr
 
 
 @pytest.mark.parametrize(
-    ("text", "status"), [(GOOD, 0), (HIGH, 3), (BROKEN, 2), (example("convert"), 0)], ids=["good", "high", "broken", "convert"]
+    ("text", "status"),
+    [(GOOD, 0), (HIGH, 3), (BROKEN, 2), (example("convert"), 0)],
+    ids=["good", "high", "broken", "convert"],
 )
 def test_no_answer_loads_qt(tmp_path: Path, text: str, status: int) -> None:
     done = process(tmp_path, text)

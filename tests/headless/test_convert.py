@@ -83,7 +83,9 @@ def test_a_unit_into_itself_stays_as_it_is(tmp_path: Path, unit: str) -> None:
     assert result(tmp_path, 7.25, unit, unit, PARAMETER.get(kind, kind)) == pytest.approx(7.25, rel=1e-15)
 
 
-@pytest.mark.parametrize(("degc", "degf"), [(0.0, 32.0), (25.0, 77.0), (26.5, 79.7), (100.0, 212.0), (15.0 + 5 / 9, 60.0)])
+@pytest.mark.parametrize(
+    ("degc", "degf"), [(0.0, 32.0), (25.0, 77.0), (26.5, 79.7), (100.0, 212.0), (15.0 + 5 / 9, 60.0)]
+)
 def test_temperatures(tmp_path: Path, degc: float, degf: float) -> None:
     assert result(tmp_path, degc, "degC", "degF") == pytest.approx(degf, abs=1e-9)
     assert result(tmp_path, degf, "degF", "degC") == pytest.approx(degc, abs=1e-9)
@@ -107,9 +109,9 @@ def test_mass_per_kilogram_by_the_density_of_the_water(
 
 def test_water_may_be_given_in_other_units(tmp_path: Path) -> None:
     plain_water = result(tmp_path, 400.0, "mg/kg", "mg/L", "calcium", salinity="35", temperature="25 degC")
-    assert result(tmp_path, 400.0, "mg/kg", "mg/L", "calcium", salinity="35 ppt", temperature="77 degF") == pytest.approx(
-        plain_water, rel=1e-12
-    )
+    assert result(
+        tmp_path, 400.0, "mg/kg", "mg/L", "calcium", salinity="35 ppt", temperature="77 degF"
+    ) == pytest.approx(plain_water, rel=1e-12)
     assert result(tmp_path, 400.0, "mg/kg", "mg/L", "calcium") == plain_water, "35 and 25 degC when not given"
 
 

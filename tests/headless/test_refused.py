@@ -69,9 +69,7 @@ def test_refusal(tmp_path: Path, fields: dict[str, str | None], code: str, path:
         ("alkalinity", "ppm", ["ppm as CaCO3", "dKH", "meq per L"]),
     ],
 )
-def test_concentration_that_does_not_say_as_what(
-    tmp_path: Path, parameter: str, unit: str, choices: list[str]
-) -> None:
+def test_concentration_that_does_not_say_as_what(tmp_path: Path, parameter: str, unit: str, choices: list[str]) -> None:
     said = ask(tmp_path, put(GOOD, parameter=f'"{parameter}"', measured=f'"2 {unit}"'))
     assert said.status == 3
     assert ("as_what", "change.measured") in said.codes
@@ -80,7 +78,9 @@ def test_concentration_that_does_not_say_as_what(
 
 
 def test_every_fault_of_a_question_is_said_at_once(tmp_path: Path) -> None:
-    said = ask(tmp_path, put(GOOD, net_volume='"90 gal"', target='"8.4"', flow='"24 mL"', chemical='"calcium chloride"'))
+    said = ask(
+        tmp_path, put(GOOD, net_volume='"90 gal"', target='"8.4"', flow='"24 mL"', chemical='"calcium chloride"')
+    )
     assert {path for _, path in said.codes} == {"system.net_volume", "change.target", "pump.flow", "additive.chemical"}
 
 

@@ -89,7 +89,8 @@ def test_missing_tables_name_every_field_that_is_needed(tmp_path: Path) -> None:
 
 
 @pytest.mark.parametrize(
-    ("kind", "allowed"), [('"soup"', "“soup” is not a kind"), ("5", "not a kind"), (None, "missing"), ("[]", "not a kind")]
+    ("kind", "allowed"),
+    [('"soup"', "“soup” is not a kind"), ("5", "not a kind"), (None, "missing"), ("[]", "not a kind")],
 )
 def test_unknown_kind_names_the_kinds(tmp_path: Path, kind: str | None, allowed: str) -> None:
     said = ask(tmp_path, put(GOOD, kind=kind))
@@ -142,7 +143,11 @@ def test_label_beside_a_chemical_and_beside_what_belongs_to_one(tmp_path: Path) 
         ('{ dose = "5 mL", water = "100 L" }', "additive.label.raises", 'raises = "1 dKH"'),
         ('{ dose = "", water = "100 L", raises = "1 dKH" }', "additive.label.dose", 'dose = "5 mL"'),
         ('{ dose = 5, water = "100 L", raises = "1 dKH" }', "additive.label.dose", "in quotes"),
-        ('{ dose = "5 mL", water = "100 L", raises = "1 dKH", name = "x" }', "additive.label.name", "dose, water, raises"),
+        (
+            '{ dose = "5 mL", water = "100 L", raises = "1 dKH", name = "x" }',
+            "additive.label.name",
+            "dose, water, raises",
+        ),
     ],
 )
 def test_label_with_wrong_fields(tmp_path: Path, label: str, path: str, words: str) -> None:
@@ -191,7 +196,13 @@ def test_byte_order_mark_and_windows_line_ends_are_read(tmp_path: Path) -> None:
 
 @pytest.mark.parametrize(
     ("field", "value", "path"),
-    [("value", "1", "value"), ("to", "1.5", "to"), ("parameter", "[]", "parameter"), ("to", None, "to"), ("value", '""', "value")],
+    [
+        ("value", "1", "value"),
+        ("to", "1.5", "to"),
+        ("parameter", "[]", "parameter"),
+        ("to", None, "to"),
+        ("value", '""', "value"),
+    ],
 )
 def test_conversion_of_the_wrong_shape(tmp_path: Path, field: str, value: str | None, path: str) -> None:
     said = ask(tmp_path, put(CONVERT, **{field: value}))

@@ -61,7 +61,9 @@ def test_the_band_widens_with_each_uncertainty(start: float, dosed: float, used:
 
 @settings(max_examples=100)
 @given(start=st.floats(2.0, 5.0), dosed=st.floats(0.2, 5.0), used=st.floats(0.1, 3.0), spread=spreads())
-def test_the_band_is_the_one_of_first_order_propagation(start: float, dosed: float, used: float, spread: Spread) -> None:
+def test_the_band_is_the_one_of_first_order_propagation(
+    start: float, dosed: float, used: float, spread: Spread
+) -> None:
     # 1.6449 standard deviations to each side hold 90 % of a normal distribution.
     low, high = _ends(start, dosed, used, spread)
     relative = math.sqrt(spread.volume**2 + spread.strength**2 + spread.pump**2)

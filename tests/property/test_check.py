@@ -69,9 +69,15 @@ def test_sabotaged_doses_are_seen(how: str, drawn: Drawn) -> None:
 def test_a_plan_for_another_tank_or_stock_is_seen(drawn: Drawn) -> None:
     answer, question = drawn.answer, drawn.answer.question
     system = question.system
-    assert _objection(replace(question, system=replace(system, volume_l=1.2 * system.volume_l)), answer.doses, answer.per_ml)
-    assert _objection(replace(question, system=replace(system, volume_l=system.volume_l / 1.2)), answer.doses, answer.per_ml)
-    assert _objection(replace(question, measured=question.measured - 0.01 * question.target), answer.doses, answer.per_ml)
+    assert _objection(
+        replace(question, system=replace(system, volume_l=1.2 * system.volume_l)), answer.doses, answer.per_ml
+    )
+    assert _objection(
+        replace(question, system=replace(system, volume_l=system.volume_l / 1.2)), answer.doses, answer.per_ml
+    )
+    assert _objection(
+        replace(question, measured=question.measured - 0.01 * question.target), answer.doses, answer.per_ml
+    )
     assert _objection(replace(question, target=question.target * 0.99), answer.doses, answer.per_ml)
     assert _objection(replace(question, pump=replace(question.pump, flow_ml_per_min=1.1 * question.pump.flow_ml_per_min)),
                       answer.doses, answer.per_ml)  # fmt: skip

@@ -124,11 +124,17 @@ def test_target_and_reading_at_their_bounds_to_the_last_bit(p: Parameter) -> Non
 
 @pytest.mark.parametrize(("p", "unit"), UNITS, ids=lambda x: getattr(x, "name", x))
 def test_target_and_reading_around_their_bounds_in_every_unit(p: Parameter, unit: str) -> None:
-    for high, field, code in ((p.target_hard[1], "target", "target_outside"), (p.plausible[1], "measured", "implausible")):
+    for high, field, code in (
+        (p.target_hard[1], "target", "target_outside"),
+        (p.plausible[1], "measured", "implausible"),
+    ):
         for value, side in _walk(p.canonical(high), p.kind, unit):
             if side:
                 assert (code in _codes(_question(p, **{field: value}))) == (side > 0)
-    for low, field, code in ((p.target_hard[0], "target", "target_outside"), (p.plausible[0], "measured", "implausible")):
+    for low, field, code in (
+        (p.target_hard[0], "target", "target_outside"),
+        (p.plausible[0], "measured", "implausible"),
+    ):
         for value, side in _walk(p.canonical(low), p.kind, unit):
             if side and low > 0.0:
                 assert (code in _codes(_question(p, **{field: value}))) == (side < 0)

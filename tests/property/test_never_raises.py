@@ -108,14 +108,18 @@ NUMBERS = st.one_of(
     st.decimals(allow_nan=True, allow_infinity=True).map(str),
     st.integers().map(str),
     st.floats().map(repr),
-    st.sampled_from(["0", "-1", "1,000", "1.000", "1e3", "1_000", "nan", "inf", "-inf", "0x10", ".5", "5.", "\u0661\u0662", "--"]),
+    st.sampled_from(
+        ["0", "-1", "1,000", "1.000", "1e3", "1_000", "nan", "inf", "-inf", "0x10", ".5", "5.", "\u0661\u0662", "--"]
+    ),
     st.text(max_size=8),
 )
 TEXTS = st.builds("{} {}".format, NUMBERS, st.sampled_from(UNITS))
 INSTANTS = st.one_of(
     st.datetimes(),
     st.datetimes(timezones=st.sampled_from([UTC, timezone(timedelta(hours=14)), timezone(timedelta(hours=-12))])),
-    st.sampled_from(["0001-01-01T00:00:00+14:00", "9999-12-31T23:59:59-12:00", "2026-11-25", "2026-11-25T08:00:00Z", "yesterday"]),
+    st.sampled_from(
+        ["0001-01-01T00:00:00+14:00", "9999-12-31T23:59:59-12:00", "2026-11-25", "2026-11-25T08:00:00Z", "yesterday"]
+    ),
 )
 LEAVES = st.one_of(
     TEXTS,
@@ -157,7 +161,9 @@ def test_anything_in_any_field_is_refused_or_answered(changes: dict[str, Any], l
 
 
 @settings(max_examples=200)
-@given(raises=st.one_of(TEXTS, LEAVES), unit=st.sampled_from(UNITS), parameter=st.sampled_from(sorted(known().parameters)))
+@given(
+    raises=st.one_of(TEXTS, LEAVES), unit=st.sampled_from(UNITS), parameter=st.sampled_from(sorted(known().parameters))
+)
 def test_any_label_on_any_bottle_is_refused_or_answered(raises: object, unit: str, parameter: str) -> None:
     bounds = known().parameters[parameter]
     raw: dict[str, Any] = worked()

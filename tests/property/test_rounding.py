@@ -106,7 +106,9 @@ def test_printed_dose_is_at_most_a_step_below_the_computed(drawn: Drawn) -> None
     assert doses.upkeep_ml <= upkeep * (1.0 + 1e-11)
     # An upkeep dose below the pump's smallest is not ordered at all.
     smallest = float(drawn.raw["pump"].get("smallest_dose", "0 mL").split()[0])
-    assert doses.upkeep_ml > upkeep - doses.step_ml * SLACK or (doses.upkeep_ml == 0.0 and upkeep < smallest + doses.step_ml)
+    assert doses.upkeep_ml > upkeep - doses.step_ml * SLACK or (
+        doses.upkeep_ml == 0.0 and upkeep < smallest + doses.step_ml
+    )
     assert Decimal(repr(doses.upkeep_ml)) % Decimal(repr(doses.step_ml)) == 0
 
 
@@ -132,7 +134,10 @@ def test_totals_are_sums_of_the_rounded_doses(drawn: Drawn) -> None:
 
 
 @settings(max_examples=300)
-@given(steps=st.integers(0, 100_000), step=st.sampled_from(["0.001", "0.01", "0.05", "0.1", "0.25", "0.3", "0.5", "1", "2.5"]))
+@given(
+    steps=st.integers(0, 100_000),
+    step=st.sampled_from(["0.001", "0.01", "0.05", "0.1", "0.25", "0.3", "0.5", "1", "2.5"]),
+)
 def test_a_whole_number_of_steps_stays_what_it_is(steps: int, step: str) -> None:
     exact = steps * Decimal(step)
     # The float product carries binary noise either way; the dose must not lose a step by it.

@@ -72,10 +72,15 @@ def test_a_tighter_limit_is_never_faster(drawn: Drawn, factor: float) -> None:
     question = drawn.answer.question
     p, pump = question.parameter, question.pump
     allowed = p.canonical(p.rise_recommended) if question.fastest is None else question.fastest
-    others = tuple(replace(o, rise_hard=factor * o.rise_hard, rise_recommended=factor * o.rise_recommended) for o in question.others)
+    others = tuple(
+        replace(o, rise_hard=factor * o.rise_hard, rise_recommended=factor * o.rise_recommended)
+        for o in question.others
+    )
     tighter = {
         "rise": replace(question, fastest=factor * allowed),
-        "recommended rise": replace(question, parameter=replace(p, rise_recommended=factor * p.rise_recommended), fastest=None),
+        "recommended rise": replace(
+            question, parameter=replace(p, rise_recommended=factor * p.rise_recommended), fastest=None
+        ),
         "jump": replace(
             question,
             parameter=replace(
@@ -156,7 +161,9 @@ def test_the_unit_a_quantity_is_written_in_does_not_matter(drawn: Drawn, data: s
     volume = data.draw(st.sampled_from(VOLUMES))
     raw["system"]["net_volume"] = written(canonical(raw["system"]["net_volume"]), volume)
     if "dissolved" in raw["additive"]:
-        raw["additive"]["dissolved"] = written(canonical(raw["additive"]["dissolved"]), data.draw(st.sampled_from(MASSES)))
+        raw["additive"]["dissolved"] = written(
+            canonical(raw["additive"]["dissolved"]), data.draw(st.sampled_from(MASSES))
+        )
     again = answered(raw)
     assert again.total_ml == pytest.approx(drawn.answer.total_ml, rel=1e-9)
     assert again.dose_ml_per_day == pytest.approx(drawn.answer.dose_ml_per_day, rel=1e-9)

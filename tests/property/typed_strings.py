@@ -100,7 +100,9 @@ def _meant(draw: random.Random, field: Field, unit: str) -> Decimal:
     """Return a number that the field admits in a unit."""
     from evenwater.engine.quantities import from_canonical, to_canonical
 
-    low, high = (from_canonical(to_canonical(v, field.kind, field.unit), field.kind, unit) for v in (field.low, field.high))
+    low, high = (
+        from_canonical(to_canonical(v, field.kind, field.unit), field.kind, unit) for v in (field.low, field.high)
+    )
     top = min(high, 10.0 ** draw.uniform(0.0, 5.5))
     value = draw.uniform(low, top) if top > low else draw.uniform(low, high)
     if field.whole:
@@ -139,7 +141,9 @@ def _unit_text(draw: random.Random, field: Field, unit: str) -> tuple[str, bool]
     listed = [known_unit.id, known_unit.shown, *known_unit.spellings]
     word = draw.choice(listed)
     if draw.random() < 0.2:
-        return draw.choice((word.upper(), word.lower(), word.title(), f"{word}s", f" {word}", word.replace(" ", ""))), False
+        return draw.choice(
+            (word.upper(), word.lower(), word.title(), f"{word}s", f" {word}", word.replace(" ", ""))
+        ), False
     return word, True
 
 

@@ -110,7 +110,7 @@ def asked() -> Iterator[tuple[str, dict[str, Any]]]:
         low, high, use = ORDINARY[parameter.name]
         for chemical in catalogue().raising(parameter.name):
             for unit in KINDS[parameter.kind].units:
-                for turn in range(2):
+                for turn in range(3):
                     number += 1
                     tank, pump = TANKS[(number + turn) % 3], PUMPS[number % 3]
                     litres = 200.0 if "additive.made_up_to" in tank else 1.0
@@ -142,20 +142,16 @@ MORE: dict[str, dict[str, Any]] = {
     "unknown volume": {"system.volume_known": "unknown", "system.volume_uncertainty": None},
     "measured by filling": {"system.volume_known": "measured by filling"},
     "above the range": {"change.measured": "10.5 dKH", "change.target": "11.5 dKH"},
-    "one dose": {"change.measured": "8.35 dKH", "change.target": "8.4 dKH", "pump.doses_per_day": 2},
+    "one dose": {"change.measured": "8.35 dKH", "change.target": "8.4 dKH", "change.daily_use": "0.1 dKH per day",
+                 "pump.doses_per_day": 2},
     "small jug": {"additive.dissolved": "10.6 g", "additive.made_up_to": "100 mL"},
     "no upkeep": {"change.daily_use": None},
     "pump sets": {"pump.flow": "0.1 mL/min"},
     "single dose sets": {"pump.doses_per_day": 3},
-    "side effect sets": {
-        "change.parameter": "nitrate", "change.measured": "1 mg/L as NO3", "change.target": "5 mg/L as NO3",
-        "change.daily_use": "60 mg/L as NO3 per day", "additive.chemical": "potassium nitrate", "additive.dissolved": "100 g",
-    },
     "no name": {"system.name": None, "change.measured_at": None},
     "slaked lime": {"additive.chemical": "calcium hydroxide", "additive.dissolved": "15 g", "additive.made_up_to": "10 L",
                     "pump.flow": "50 mL/min", "pump.smallest_dose": None},
-    "fish farm": {"system.net_volume": "400000 L", "pump.flow": "5 mL/min", "pump.largest_share": "100 %",
-                  "pump.flow": "9000 mL/min", "additive.dissolved": "106 kg", "additive.made_up_to": "1000 L"},
+    "fish farm": {"system.net_volume": "400000 L", "pump.flow": "9000 mL/min", "additive.dissolved": "106 kg", "additive.made_up_to": "1000 L"},
 }  # fmt: skip
 
 

@@ -106,7 +106,9 @@ def solve(question: CorrectionQuestion) -> Answer | Refused:
     in_day = (rise + q.use) / per_ml
     single = in_day / q.pump.doses_per_day
     step = q.pump.step_ml or schedule.default_step(single)
-    terms = schedule.Terms(climb, q.use, per_ml, q.pump.doses_per_day, q.pump.flow_ml_per_min, step, q.pump.smallest_ml or 0.0)
+    terms = schedule.Terms(
+        climb, q.use, per_ml, q.pump.doses_per_day, q.pump.flow_ml_per_min, step, q.pump.smallest_ml or 0.0
+    )
     doses = schedule.make(single, terms)
     refusal = _undeliverable(q, single, in_day, step, doses)
     if refusal is not None or doses is None:
@@ -134,9 +136,7 @@ def _undeliverable(
 
 
 def _told(doses: Schedule) -> check.Doses:
-    return check.Doses(
-        doses.dose_ml, doses.count, doses.upkeep_ml, doses.per_day, doses.interval_days, doses.per_day
-    )
+    return check.Doses(doses.dose_ml, doses.count, doses.upkeep_ml, doses.per_day, doses.interval_days, doses.per_day)
 
 
 def disagreement(q: CorrectionQuestion, doses: Schedule, per_ml: float, seen: check.Seen) -> Reason | None:

@@ -204,9 +204,13 @@ def working(answer: Answer, shown: Shown) -> tuple[WorkLine, ...]:
     if q.use > 0.0:
         hourly = with_unit(figure(answer.upkeep_ml_per_day / 24.0, 4), "mL per hour")
         lines.append(WorkLine("Afterwards", f"{use} used per day ÷ {shown.rise(per_ml, 5)} per mL", hourly))
-    lines.append(WorkLine("Second reckoning", "all doses given one by one", f"ends at {shown.value(answer.seen.end_value)}"))
+    lines.append(
+        WorkLine("Second reckoning", "all doses given one by one", f"ends at {shown.value(answer.seen.end_value)}")
+    )
     low, high = answer.band
-    lines.append(WorkLine("9 times in 10 it ends", _largest_source(answer), f"{shown.value(low)} to {shown.value(high)}"))
+    lines.append(
+        WorkLine("9 times in 10 it ends", _largest_source(answer), f"{shown.value(low)} to {shown.value(high)}")
+    )
     return tuple(lines)
 
 
@@ -224,9 +228,7 @@ def _stock_line(answer: Answer) -> WorkLine:
         return WorkLine("1 mL of stock carries", f"{grams} in {litres}{pure}, {mass}", strength)
     label = q.additive
     rise = f"{significant(label.raises, 4)} {KINDS[label.kind].canonical.shown}"
-    how = (
-        f"{with_unit(significant(label.dose_ml, 4), 'mL')} raise {with_unit(significant(label.water_l, 4), 'L')} by {rise}"
-    )
+    how = f"{with_unit(significant(label.dose_ml, 4), 'mL')} raise {with_unit(significant(label.water_l, 4), 'L')} by {rise}"
     return WorkLine("1 mL of stock carries", f"by its label, {how}", strength)
 
 
@@ -249,4 +251,3 @@ def _largest_source(answer: Answer) -> str:
     source = {"reading": "the reading", "use": "the use per day", "pump": "the pump", "volume": "the volume",
               "strength": "the strength"}[name]  # fmt: skip
     return f"the largest part of the doubt ({figure(100.0 * share, 0)} %) comes from {source}"
-

@@ -86,9 +86,11 @@ _ENTRY: dict[str, Callable[[Params], str]] = {
     "ends_with_mark": lambda p: f"“{p['text']}” ends with a decimal mark. Write the digits after it, or leave it out.",
     "plus_sign": lambda p: "Write the value itself, without a plus sign.",
     "number_too_long": lambda p: "That number has more digits than can be kept. Use 15 or fewer.",
-    "two_readings": lambda p: f"“{p['text']}” can be read in two ways: {' or '.join(_choice(r) for r in p['readings'])}."
-    if len(p["readings"]) > 1
-    else f"“{p['text']}”: is {_choice(p['readings'][0])} meant? Write it without a thousands mark.",
+    "two_readings": lambda p: (
+        f"“{p['text']}” can be read in two ways: {' or '.join(_choice(r) for r in p['readings'])}."
+        if len(p["readings"]) > 1
+        else f"“{p['text']}”: is {_choice(p['readings'][0])} meant? Write it without a thousands mark."
+    ),
     "not_whole": lambda p: f"“{p['text']}” must be a whole number.",
     "out_of_range": _out_of_range,
     "unit_missing": lambda p: f"The unit is missing. Write {listed(p['choices'])} after the number.",
@@ -203,9 +205,7 @@ _PLAN: dict[str, Callable[[Params, Shown], str]] = {
         f"The stock is near its limit ({significant(p['made'], 3)} of {significant(p['most'], 3)} g in a litre). Keep it warm and "
         "look for crystals."
     ),
-    "raises_too": lambda p, s: (
-        f"Also raises {p['other']} by {significant(p['per_day'], 2)} {unit_words(p['unit'])}."
-    ),
+    "raises_too": lambda p, s: f"Also raises {p['other']} by {significant(p['per_day'], 2)} {unit_words(p['unit'])}.",
     "restricted": lambda p, s: (
         f"{p['chemical'].capitalize()} is dangerous to people and easy to overdose. Use it only if you are trained for it."
     ),

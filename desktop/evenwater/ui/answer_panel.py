@@ -2,24 +2,25 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QGridLayout,
     QHBoxLayout,
     QLabel,
     QPushButton,
-    QScrollArea,
     QVBoxLayout,
     QWidget,
 )
 
 from evenwater.screens.views import AnswerView, Message, WorkLine
 from evenwater.ui.answer_parts import Figure, MessageList, Sentence
+from evenwater.ui.flow import FlowRow
 from evenwater.ui.limit_bars import LimitBars
-from evenwater.ui.theme import GRID, set_role
+from evenwater.ui.theme import GRID, pixels, set_role
 
 MISSING = "--"
 STALE = "The question has changed"
+_USUAL_HEIGHT = 316
 _HOW = "How this was worked out"
 _HOW_HIDE = "Hide how this was worked out"
 
@@ -66,7 +67,7 @@ class AnswerPanel(QWidget):
     """Shows an ``AnswerView``.
 
     ``offerChosen`` carries (path, Offer) when the keeper takes an offered reading. The sheet puts
-    its own buttons into ``actions_layout``; they stand before "How this was worked out".
+    its own buttons in with ``add_action``; they stand before "How this was worked out".
     """
 
     offerChosen = Signal(object)
@@ -74,13 +75,9 @@ class AnswerPanel(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._view = AnswerView("empty")
-        self._body = QWidget()
-        set_role(self._body, "page")
-        self._scroll = QScrollArea(self)
-        self._scroll.setWidgetResizable(True)
-        self._scroll.setFrameShape(QScrollArea.Shape.NoFrame)
-        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._body = QWidget(self)
+        # A usual answer's height is kept free, so that the ramp below keeps its place while the keeper types.
+        self._body.setMinimumHeight(pixels(self.font(), _USUAL_HEIGHT))
         self._cautions = Sentence(self._body, sign="stop")
         self._figure = Figure(self._body)
         self._status = QLabel(STALE, self)
@@ -91,16 +88,16 @@ class AnswerPanel(QWidget):
         self._work = WorkTable(self._body)
         self._parts: tuple[QWidget, ...] = (self._cautions, self._figure, self._second, self._third, self._messages)
         self._parts += (self._set_by, self._bars, self._remarks, self._work)
-        self._how = QPushButton(_HOW, self)
-        self._actions = QWidget(self)
-        self.actions_layout = QHBoxLayout(self._actions)
+        self.how = QPushButton(_HOW, self)
+        self._buttons: list[QWidget] = []
+        self._row = FlowRow(GRID)
         self._lay_out()
         for label, role in ((self._second, "second"), (self._third, "caption"), (self._status, "title")):
             set_role(label, role)
         self._messages.offerChosen.connect(self.offerChosen)
-        self._how.setCheckable(True)
-        self._how.setAutoDefault(False)
-        self._how.toggled.connect(self._toggle_work)
+        self.how.setCheckable(True)
+        self.how.setAutoDefault(False)
+        self.how.toggled.connect(self._toggle_work)
         self._work.setVisible(False)
         self.set_stale(False)
         self.render(self._view)
@@ -123,13 +120,17 @@ class AnswerPanel(QWidget):
         self._messages.set_messages(view.messages, sign="stop" if view.state == "refused" else "")
         self._show_work()
 
+    def add_action(self, button: QWidget) -> None:
+        """Put a button of the sheet before "How this was worked out"."""
+        self._buttons.append(button)
+        self._row.insert(len(self._buttons) - 1, button)
+
     def set_stale(self, stale: bool) -> None:
         """Grey everything, and say why, while the answer does not belong to the question any more."""
         stale = stale and self._view.state != "empty"
         for part in self._parts:
             part.setEnabled(not stale)
-        self._actions.setEnabled(not stale)
-        self._how.setEnabled(not stale and bool(self._view.working))
+        self.how.setEnabled(not stale and bool(self._view.working))
         self._status.setText(STALE if stale else "")
 
     @property
@@ -143,21 +144,16 @@ class AnswerPanel(QWidget):
         return bool(self._status.text())
 
     def _toggle_work(self, shown: bool) -> None:
-        self._how.setText(_HOW_HIDE if shown else _HOW)
+        self.how.setText(_HOW_HIDE if shown else _HOW)
         self._show_work()
-        QTimer.singleShot(0, self._bring_work_into_sight)
 
     def _show_work(self) -> None:
         """Let the arithmetic take the place of the bars, or give it back."""
-        view, shown = self._view, self._how.isChecked()
+        view, shown = self._view, self.how.isChecked()
         self._work.set_lines(view.working if shown else ())
         self._work.setVisible(shown)
         self._bars.setVisible(bool(view.bars) and not shown)
         self._set_by.setVisible(bool(view.set_by) and not shown)
-
-    def _bring_work_into_sight(self) -> None:
-        if self._how.isChecked():
-            self._scroll.ensureWidgetVisible(self._work, 0, 0)
 
     def _line(self) -> QLabel:
         label = QLabel(self._body)
@@ -168,7 +164,7 @@ class AnswerPanel(QWidget):
 
     def _lay_out(self) -> None:
         body = QVBoxLayout(self._body)
-        body.setContentsMargins(0, 0, GRID, 0)
+        body.setContentsMargins(0, 0, 0, 0)
         body.setSpacing(GRID // 2)
         body.addWidget(self._cautions)
         head = QHBoxLayout()
@@ -182,17 +178,9 @@ class AnswerPanel(QWidget):
         for part in parts:
             body.addWidget(part)
         body.addStretch(1)
-        self._scroll.setWidget(self._body)
-        self.actions_layout.setContentsMargins(0, 0, 0, 0)
-        self.actions_layout.setSpacing(GRID)
-        row = QHBoxLayout()
-        row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(GRID)
-        row.addWidget(self._actions)
-        row.addWidget(self._how)
-        row.addStretch(1)
+        self._row.addWidget(self.how)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(GRID)
-        column.addWidget(self._scroll, 1)
-        column.addLayout(row)
+        column.addWidget(self._body, 1)
+        column.addLayout(self._row)

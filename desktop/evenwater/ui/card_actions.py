@@ -1,7 +1,5 @@
 """What can be done with a plan: save its card as PDF, print it, look at it."""
 
-
-
 from __future__ import annotations
 
 import json
@@ -67,6 +65,11 @@ class CardActions(QObject):
         if plan is not None:
             self._last = plan
             self.show.setEnabled(True)
+
+    @property
+    def plan(self) -> correct.Plan | None:
+        """The plan that may be followed now, or None."""
+        return self._plan
 
     def forget(self) -> None:
         """Let go of the last plan: another question is shown."""

@@ -245,15 +245,18 @@ class Picture:
 
 
 def _around(places: list[QPointF], size: QRectF) -> Iterator[QPointF]:
-    """Yield corners for a name near some places, the best first: above and before, below and after, further off."""
+    """Yield corners for a name near some places, the best first: above, then below, each time further off."""
     width, height = size.width(), size.height()
-    for gap in (12.0, 20.0, 30.0, 44.0):
-        for place in places:
+    gaps = (12.0, 20.0, 30.0, 44.0)
+    for place in places:
+        for gap in gaps:
             yield place + QPointF(-width - 2, -height - gap)
-            yield place + QPointF(gap, gap)
             yield place + QPointF(-width / 2, -height - gap)
-            yield place + QPointF(-width / 2, gap)
             yield place + QPointF(gap, -height - gap)
+    for place in places:
+        for gap in gaps:
+            yield place + QPointF(gap, gap)
+            yield place + QPointF(-width / 2, gap)
             yield place + QPointF(4 * gap, 0.6 * gap)
 
 

@@ -1,7 +1,5 @@
 """The four steps of a correction as fields: the water, the change, the additive, the pump."""
 
-
-
 from __future__ import annotations
 
 from collections.abc import Mapping

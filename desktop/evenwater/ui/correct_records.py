@@ -112,7 +112,3 @@ class CorrectRecords:
         record = self.id_of(kind)
         if record:
             self._document.remove_record(record, self)
-
-    def parameter_of(self, record_id: str) -> str:
-        """Return the parameter of a correction's id, or an empty text for other records."""
-        return record_id.partition(":")[2]

@@ -1,7 +1,5 @@
 """The Correct sheet: form at the left, answer and ramp at the right, kept in step with the document."""
 
-
-
 from __future__ import annotations
 
 from collections.abc import Mapping
@@ -68,27 +66,36 @@ class CorrectSheet(QWidget):
 
     def _lay_out(self) -> None:
         for button in (self.card_actions.save, self.card_actions.print, self.card_actions.show):
-            self.answer.actions_layout.addWidget(button)
-        self._scroll = QScrollArea(self)
-        self._scroll.setWidgetResizable(True)
-        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+            self.answer.add_action(button)
         set_role(self.form, "page")
-        self._scroll.setWidget(self.form)
+        self._scroll = self._scrolled(self.form)
         self.chart.setMinimumHeight(pixels(self.font(), CHART_HEIGHT))
-        right = QVBoxLayout()
+        side = QWidget()
+        set_role(side, "page")
+        right = QVBoxLayout(side)
+        right.setContentsMargins(0, 0, 0, 0)
         right.setSpacing(GRID)
         right.addWidget(self.void)
-        right.addWidget(self.answer, 1)
+        right.addWidget(self.answer)
         right.addWidget(self.chart, 1)
+        self._side = self._scrolled(side)
         middle = QHBoxLayout()
         middle.setSpacing(2 * GRID)
         middle.addWidget(self._scroll)
-        middle.addLayout(right, 1)
+        middle.addWidget(self._side, 1)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * GRID, GRID, 2 * GRID, GRID)
         layout.setSpacing(GRID)
         layout.addWidget(self.header)
         layout.addLayout(middle, 1)
+
+    def _scrolled(self, content: QWidget) -> QScrollArea:
+        area = QScrollArea(self)
+        area.setWidgetResizable(True)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        area.setWidget(content)
+        return area
 
     def _connect(self) -> None:
         self.form.edited.connect(self._edited)
@@ -102,6 +109,7 @@ class CorrectSheet(QWidget):
         self.chart.paceCommitted.connect(self._commit_pace)
         self.card_actions.look.connect(self._look)
         self.card_actions.told.connect(self.header.tell)
+        self.header.travelled.connect(self._travelled)
         self._soon.timeout.connect(self.recompute)
         self._minute.timeout.connect(self.recompute)
         self._document.changed.connect(self._changed)
@@ -141,6 +149,10 @@ class CorrectSheet(QWidget):
         self.form.set_values(records.by_path(), records.is_bottle())
         self.form.remove_stock.setEnabled(bool(records.id_of("stock")))
         self.form.remove_pump.setEnabled(bool(records.id_of("pump")))
+        self._question_changed()
+
+    def _question_changed(self) -> None:
+        """Grey what is shown and take the card's buttons away until the new question is reckoned (H34)."""
         self.answer.set_stale(True)
         self.chart.set_stale(True)
         self.card_actions.set_plan(None, "", {}, present())
@@ -150,6 +162,10 @@ class CorrectSheet(QWidget):
         """Put the cursor where the work begins."""
         first = "change.measured" if self.records.system else "change.parameter"
         self.form.fields[first].setFocus()
+
+    def waiting(self) -> bool:
+        """Return whether what is shown still belongs to an earlier question."""
+        return self._soon.isActive()
 
     def settle(self) -> None:
         """End what is being typed and close the card's window."""
@@ -202,22 +218,20 @@ class CorrectSheet(QWidget):
         self.records.edit(edit.path, edit.typed, self.form)
         if edit.path in ("stock", "pump", "additive.chemical"):
             self._fill()
-        self._soon.start()
+        self._question_changed()
 
     def _changed(self, change: Change) -> None:
         if change.initiator is self.form:
-            self._soon.start()
             return
-        wanted = self.records.parameter_of(change.record_id)
-        system = change.record_id.partition(":")[0]
-        if wanted and change.initiator is self.header:
-            # Undo may reach a sheet that is not open: open it, so that nothing changes unseen.
-            if system != self.records.system:
-                self.system_wanted.emit(system)
-            if wanted != self.records.parameter:
-                self._show_parameter(wanted)
-                return
         self._fill()
+
+    def _travelled(self, record_id: str) -> None:
+        """Open what undo or redo has changed, so that nothing changes unseen."""
+        system, _, parameter = record_id.partition(":")
+        if system != self.records.system and system in self._document.records("system"):
+            self.system_wanted.emit(system)
+        if parameter and parameter != self.records.parameter:
+            self._show_parameter(parameter)
 
     def _records_changed(self, change: RecordsChange) -> None:
         if change.kinds & {"stock", "pump", "correction"}:

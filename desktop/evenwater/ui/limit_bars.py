@@ -1,8 +1,7 @@
-"""How near each limit is: one row for each, numbers under each other at the decimal mark, words beside colours."""
+"""How near each limit is: one row for each, words beside colours."""
 
 from __future__ import annotations
 
-import re
 from dataclasses import dataclass
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt
@@ -15,18 +14,15 @@ from evenwater.ui.theme import scaled, tokens_of
 
 SETS_THE_PACE = "sets the pace"
 OVER = "over the limit"
-_PAIR = re.compile(r"(-?\d[\d,]*)(\.\d+)? of (-?\d[\d,]*)(\.\d+)?(.*)", re.ASCII | re.DOTALL)
 _GAP = 12.0
 _BAR_WIDTHS = (64.0, 200.0)
 
 
 @dataclass(frozen=True)
 class _Columns:
-    """Widths [px] of the columns: label, value before and after its mark, bound before and after its mark."""
+    """Widths [px] of the columns: label, both figures, and the word behind them."""
 
     label: float
-    value: tuple[float, float]
-    bound: tuple[float, float]
     text: float
     word: float
 
@@ -100,7 +96,7 @@ class LimitBars(QWidget):
         painter.drawRect(frame)
         painter.setPen(colour)
         left = frame.right() + _GAP
-        self._paint_figures(painter, bar.text, left, base, columns)
+        painter.drawText(QPointF(left, base), bar.text)
         word = OVER if bar.over else SETS_THE_PACE if bar.binds else ""
         left += columns.text + _GAP
         if bar.over:
@@ -109,35 +105,18 @@ class LimitBars(QWidget):
             left += size + 4
         painter.drawText(QPointF(left, base), word)
 
-    def _paint_figures(self, painter: QPainter, text: str, left: float, base: float, columns: _Columns) -> None:
-        pair = _PAIR.fullmatch(text)
-        if pair is None:
-            painter.drawText(QPointF(left, base), text)
-            return
-        metrics = QFontMetricsF(painter.font())
-        whole, part, bound_whole, bound_part, unit = (piece or "" for piece in pair.groups())
-        mark = left + columns.value[0]
-        painter.drawText(QPointF(mark - metrics.horizontalAdvance(whole), base), whole + part)
-        of = mark + columns.value[1] + metrics.horizontalAdvance(" ")
-        painter.drawText(QPointF(of, base), "of")
-        mark = of + metrics.horizontalAdvance("of ") + columns.bound[0]
-        painter.drawText(QPointF(mark - metrics.horizontalAdvance(bound_whole), base), bound_whole + bound_part + unit)
-
     def _columns(self) -> _Columns:
         metrics = QFontMetricsF(scaled(self.font(), 11, bold=True))
 
         def widest(texts: list[str]) -> float:
             return max(map(metrics.horizontalAdvance, texts), default=0.0)
 
-        pairs = [match.groups(default="") for bar in self._bars if (match := _PAIR.fullmatch(bar.text))]
-        value = widest([p[0] for p in pairs]), widest([p[1] for p in pairs])
-        bound = widest([p[2] for p in pairs]), widest([p[3] + p[4] for p in pairs])
-        aligned = sum(value) + sum(bound) + metrics.horizontalAdvance(" of ") if pairs else 0.0
-        others = widest([bar.text for bar in self._bars if not _PAIR.fullmatch(bar.text)])
         words = [OVER] if any(b.over for b in self._bars) else []
         words += [SETS_THE_PACE] if any(b.binds for b in self._bars) else []
         sign = metrics.ascent() + 4 if OVER in words else 0.0
-        return _Columns(widest([b.label for b in self._bars]), value, bound, max(aligned, others), widest(words) + sign)
+        return _Columns(
+            widest([b.label for b in self._bars]), widest([b.text for b in self._bars]), widest(words) + sign
+        )
 
 
 def in_words(bar: Bar) -> str:

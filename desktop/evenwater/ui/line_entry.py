@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPoint, Qt, Signal
-from PySide6.QtGui import QContextMenuEvent, QFocusEvent, QKeyEvent, QWheelEvent
+from PySide6.QtCore import QEvent, QPoint, Qt, Signal
+from PySide6.QtGui import QContextMenuEvent, QFocusEvent, QKeyEvent, QKeySequence, QWheelEvent
 from PySide6.QtWidgets import QLineEdit, QWidget
 
 from evenwater.ui.theme import set_role
+
+
+def _is_undo(event: QKeyEvent) -> bool:
+    return event.matches(QKeySequence.StandardKey.Undo) or event.matches(QKeySequence.StandardKey.Redo)
 
 
 class LineEntry(QLineEdit):
@@ -27,9 +31,19 @@ class LineEntry(QLineEdit):
         set_role(self, "bare")
         self.setMinimumWidth(44)
 
+    def event(self, event: QEvent) -> bool:
+        """Leave undo and redo to the document: the line's own would not be saved, nor survive the field."""
+        if event.type() == QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent) and _is_undo(event):
+            event.ignore()
+            return False
+        return super().event(event)
+
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Keep Enter, Escape, Up and Down here: none may press a button, close a sheet or step a number."""
         key = event.key()
+        if _is_undo(event):
+            event.ignore()
+            return
         if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             self.entered.emit()
         elif key == Qt.Key.Key_Escape:

@@ -1,14 +1,12 @@
 """The window: an empty sheet of paper at first, the fish room as soon as it is loaded."""
 
-
-
 from __future__ import annotations
 
 from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QTimer
-from PySide6.QtGui import QCloseEvent, QGuiApplication, QShowEvent
+from PySide6.QtGui import QCloseEvent, QGuiApplication, QPaintEvent
 from PySide6.QtWidgets import QLabel, QMainWindow, QVBoxLayout, QWidget
 
 from evenwater.ui.theme import GRID, set_role
@@ -47,9 +45,9 @@ class MainWindow(QMainWindow):
         """Return what was opened, or None before it is."""
         return self._opening
 
-    def showEvent(self, event: QShowEvent) -> None:
-        """Load the rest once the window is on the screen."""
-        super().showEvent(event)
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Load the rest once the window has been painted: shown is not yet painted."""
+        super().paintEvent(event)
         if not self._started:
             self._started = True
             QTimer.singleShot(0, self, self.load)
@@ -64,6 +62,8 @@ class MainWindow(QMainWindow):
 
     def _show_page(self, page: QWidget) -> None:
         self.setCentralWidget(page)
+        # Only what is visible can take the focus.
+        page.show()
 
     def changeEvent(self, event: QEvent) -> None:
         """Look for changes by another window when this one comes to the front."""

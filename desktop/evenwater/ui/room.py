@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Slot
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from evenwater.engine.catalogue import Catalogue
@@ -12,6 +13,7 @@ from evenwater.ui.systems_pane import SystemsPane
 from evenwater.ui.theme import GRID, pixels, set_role
 
 _PANE_WIDTH = 18 * GRID
+_ROOMY_WIDTH = 1180
 
 
 class Room(QWidget):
@@ -21,6 +23,7 @@ class Room(QWidget):
         """Make the parts of the room."""
         super().__init__(parent)
         set_role(self, "page")
+        self._narrow = False
         self.systems = SystemsPane(document, self)
         self.systems.setFixedWidth(pixels(self.font(), _PANE_WIDTH))
         self.sheet = CorrectSheet(document, catalogue, self)
@@ -31,6 +34,18 @@ class Room(QWidget):
         layout.addWidget(self.sheet, 1)
         self.systems.chosen.connect(self._choose)
         self.sheet.system_wanted.connect(self.systems.choose)
+        self.sheet.header.systems.toggled.connect(self.systems.setVisible)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Fold the list of systems away where the sheet needs its width; a button brings it back."""
+        super().resizeEvent(event)
+        narrow = self.width() < pixels(self.font(), _ROOMY_WIDTH)
+        if narrow == self._narrow:
+            return
+        self._narrow = narrow
+        self.sheet.header.systems.setVisible(narrow)
+        self.sheet.header.systems.setChecked(False)
+        self.systems.setVisible(not narrow)
 
     def start(self) -> None:
         """Show the first system."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, QTimer
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
@@ -15,7 +15,12 @@ _TOLD_MS = 10_000
 
 
 class SheetHeader(QWidget):
-    """Names the system and holds undo and redo; a sentence stands below while there is one."""
+    """Names the system and holds undo and redo; a sentence stands beside while there is one.
+
+    ``travelled`` carries the id of the record that undo or redo has changed.
+    """
+
+    travelled = Signal(str)
 
     def __init__(self, document: Document, parent: QWidget) -> None:
         """Watch ``document``; the keys for undo and redo hold for the whole window of ``parent``."""
@@ -29,6 +34,11 @@ class SheetHeader(QWidget):
         set_role(self.told, "muted")
         for label in (self.name, self.told):
             label.setTextFormat(Qt.TextFormat.PlainText)
+        self.systems = QPushButton("&Fish room", self)
+        self.systems.setCheckable(True)
+        self.systems.setAutoDefault(False)
+        self.systems.setToolTip("Show the list of systems")
+        self.systems.hide()
         self.undo = self._button("Undo", QKeySequence.StandardKey.Undo)
         self.redo = self._button("Redo", QKeySequence.StandardKey.Redo)
         self._quiet = QTimer(self)
@@ -36,6 +46,7 @@ class SheetHeader(QWidget):
         self._quiet.timeout.connect(self.told.clear)
         row = QHBoxLayout()
         row.setSpacing(GRID)
+        row.addWidget(self.systems)
         row.addWidget(self.name)
         row.addWidget(self.told, 1)
         row.addWidget(self.undo)
@@ -77,10 +88,14 @@ class SheetHeader(QWidget):
         self.name.setText(self._document.value(self._system, "name").text.strip() if self._system else "No system yet")
 
     def _undo(self) -> None:
-        self._document.undo(self)
+        label = self._document.undo_text()
+        if self._document.undo(self) and label is not None:
+            self.travelled.emit(label.record_id)
 
     def _redo(self) -> None:
-        self._document.redo(self)
+        label = self._document.redo_text()
+        if self._document.redo(self) and label is not None:
+            self.travelled.emit(label.record_id)
 
     def _show_state(self, state: UndoState) -> None:
         for button, verb, label in ((self.undo, "Undo", state.undo), (self.redo, "Redo", state.redo)):

@@ -1,7 +1,5 @@
 """The fish room: its systems in a list, with buttons to add and to remove one."""
 
-
-
 from __future__ import annotations
 
 from PySide6.QtCore import QItemSelectionModel, QStringListModel, Qt, Signal

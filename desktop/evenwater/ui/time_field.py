@@ -7,7 +7,7 @@ from datetime import datetime
 from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
 from PySide6.QtCore import QTimer, QTimeZone, Signal
-from PySide6.QtWidgets import QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QPushButton, QWidget
 
 from evenwater.engine.quantities import Typed
 from evenwater.screens.views import Message, Offer
@@ -46,14 +46,11 @@ class TimeField(FieldShell):
         self.line = LineEntry(self.frame)
         self.line.setAccessibleName(f"{label}, date and time")
         self.line.setPlaceholderText("today 08:00")
-        self.age = QLabel(self.frame)
-        set_role(self.age, "caption")
         self.now_button = QPushButton("Now", self.frame)
         self.now_button.setAutoDefault(False)
         self.now_button.setAccessibleName(f"{label}: now")
         set_role(self.now_button, "quiet")
         self.frame.row.addWidget(self.line, 1)
-        self.frame.row.addWidget(self.age)
         self.frame.row.addWidget(self.now_button)
         self.label.setBuddy(self.line)
         self.setFocusProxy(self.line)
@@ -97,7 +94,7 @@ class TimeField(FieldShell):
     def _text_edited(self, text: str) -> None:
         self._typed = Typed(text)
         self._changed = True
-        self.age.clear()
+        self.set_help("")
         self._say("typing", None)
         self.edited.emit(self._typed)
 
@@ -162,11 +159,10 @@ class TimeField(FieldShell):
     def _judge(self) -> None:
         now = self._now()
         found = read_when(self._typed.text, now)
-        self.age.clear()
+        self.set_help(age_words(found, now) if isinstance(found, datetime) else "")
         if found is None:
             self._say("empty", None)
         elif isinstance(found, datetime):
-            self.age.setText(age_words(found, now))
             self._say("ok", None)
         elif isinstance(found, AskWhen):
             offers = tuple(Offer(choice_words(t, now), t.isoformat(), "") for t in found.readings)

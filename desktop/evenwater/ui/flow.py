@@ -1,0 +1,89 @@
+"""A row that goes on in the next line when the width is used up."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QPoint, QRect, QSize, Qt
+from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
+
+
+class FlowRow(QLayout):
+    """Lays widgets out from left to right, and again from the left below."""
+
+    def __init__(self, spacing: int, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._items: list[QLayoutItem] = []
+        self.setContentsMargins(0, 0, 0, 0)
+        self.setSpacing(spacing)
+
+    def addItem(self, item: QLayoutItem) -> None:
+        """Take an item in at the end."""
+        self._items.append(item)
+
+    def insert(self, index: int, widget: QWidget) -> None:
+        """Put a widget before the one that stands at ``index``."""
+        self.addWidget(widget)
+        self._items.insert(index, self._items.pop())
+        self.invalidate()
+
+    def count(self) -> int:
+        """Return the number of items."""
+        return len(self._items)
+
+    def itemAt(self, index: int) -> QLayoutItem | None:  # type: ignore[override]  # Qt takes None for "no such item"
+        """Return an item, or None."""
+        return self._items[index] if 0 <= index < len(self._items) else None
+
+    def takeAt(self, index: int) -> QLayoutItem | None:  # type: ignore[override]  # as above
+        """Give an item out of hand, or None."""
+        return self._items.pop(index) if 0 <= index < len(self._items) else None
+
+    def expandingDirections(self) -> Qt.Orientation:
+        """Take no more room than needed."""
+        return Qt.Orientation(0)
+
+    def hasHeightForWidth(self) -> bool:
+        """Return that the height depends on the width."""
+        return True
+
+    def heightForWidth(self, width: int) -> int:
+        """Return the height of all lines [px] at a width [px]."""
+        return self._place(QRect(0, 0, width, 0), only_measure=True)
+
+    def setGeometry(self, rect: QRect) -> None:
+        """Place the items."""
+        super().setGeometry(rect)
+        self._place(rect, only_measure=False)
+
+    def sizeHint(self) -> QSize:
+        """Return the size of a single line."""
+        widths = [item.sizeHint().width() for item in self._items]
+        height = max((item.sizeHint().height() for item in self._items), default=0)
+        return QSize(sum(widths) + self.spacing() * max(0, len(widths) - 1), height)
+
+    def minimumSize(self) -> QSize:
+        """Return the size of the widest item."""
+        width = max((item.minimumSize().width() for item in self._items), default=0)
+        return QSize(width, max((item.minimumSize().height() for item in self._items), default=0))
+
+    def _place(self, rect: QRect, *, only_measure: bool) -> int:
+        x, y, line = rect.x(), rect.y(), 0
+        placed: list[tuple[QLayoutItem, int]] = []
+        for item in self._items:
+            size = item.sizeHint()
+            if placed and x + size.width() > rect.right() + 1:
+                self._settle(placed, y, line, only_measure)
+                x, y, line, placed = rect.x(), y + line + self.spacing(), 0, []
+            placed.append((item, x))
+            x += size.width() + self.spacing()
+            line = max(line, size.height())
+        self._settle(placed, y, line, only_measure)
+        return y + line - rect.y()
+
+    @staticmethod
+    def _settle(placed: list[tuple[QLayoutItem, int]], y: int, line: int, only_measure: bool) -> None:
+        """Set one line of items on a common middle."""
+        if only_measure:
+            return
+        for item, x in placed:
+            size = item.sizeHint()
+            item.setGeometry(QRect(QPoint(x, y + (line - size.height()) // 2), size))
