@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 import copy
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from datetime import UTC, datetime, timedelta
 from functools import cache
 from typing import Any
+
+import pytest
 
 from evenwater.assets import resources
 from evenwater.engine import intake
@@ -88,7 +90,7 @@ PUMPS: tuple[dict[str, Any], ...] = (
 TANKS: tuple[dict[str, Any], ...] = (
     {},
     {"system.net_volume": "20 L", "system.name": "Shelf", "system.volume_uncertainty": None},
-    {"system.net_volume": "9000 US gal", "pump.flow": "2000 mL/min", "additive.made_up_to": "200 L"},
+    {"system.net_volume": "900 US gal", "pump.flow": "200 mL/min", "additive.made_up_to": "20 L"},
 )
 
 
@@ -110,10 +112,10 @@ def asked() -> Iterator[tuple[str, dict[str, Any]]]:
         low, high, use = ORDINARY[parameter.name]
         for chemical in catalogue().raising(parameter.name):
             for unit in KINDS[parameter.kind].units:
-                for turn in range(3):
+                for turn in range(2):
                     number += 1
                     tank, pump = TANKS[(number + turn) % 3], PUMPS[number % 3]
-                    litres = 200.0 if "additive.made_up_to" in tank else 1.0
+                    litres = 20.0 if "additive.made_up_to" in tank else 1.0
                     per_day = f"{parameter.display_unit} per day"
                     yield (
                         f"{parameter.name}-{unit.id}-{chemical.name}-{number % 3}-{(number + turn) % 3}",
@@ -164,3 +166,21 @@ def grid() -> dict[str, Answer]:
         if isinstance(result, Answer):
             found[name] = result
     return found
+
+
+def over_everything(check: Callable[[str], None]) -> Callable[[str], None]:
+    """Turn a check of one answer of the grid into tests over all of them, one for each parameter and one for the rest."""
+
+    @pytest.mark.parametrize("group", [*ORDINARY, "more"])
+    def test(group: str) -> None:
+        names = [name for name in grid() if (name in MORE if group == "more" else name.startswith(f"{group}-"))]
+        assert names
+        for name in names:
+            try:
+                check(name)
+            except AssertionError as error:
+                error.add_note(f"the question: {name}")
+                raise
+
+    test.__doc__ = check.__doc__
+    return test

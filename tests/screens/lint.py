@@ -16,7 +16,7 @@ from evenwater.screens.views import ChartView
 NBSP = "\u00a0"
 _UNIT = r"(?:mL|L|g|mg|kg|dKH|meq|mmol|ppm|ppt|SG|US|imperial|°C|°F|h|min|s|%)(?![A-Za-z0-9])"
 # Names of hydrometer scales hold a slash and two temperatures, as the hydrometer itself does.
-_SCALE = re.compile(r"SG (?:25/25|20/20) °C|SG 60/60 °F")
+_SCALE = re.compile(r"SG (?:25/25|20/20)[ \u00a0]°C|SG 60/60[ \u00a0]°F")
 # What somebody typed is repeated as it was typed, between these marks.
 _QUOTED = re.compile("“[^”]*”")
 

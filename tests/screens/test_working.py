@@ -9,10 +9,9 @@ import pytest
 
 from evenwater.screens.answer import shown_of, working
 from evenwater.screens.views import WorkLine
-from tests.screens.asked import grid
+from tests.screens.asked import grid, over_everything
 from tests.screens.lint import numbers
 
-GRID = sorted(grid())
 # Rises are written to four significant digits, what a millilitre raises to five, doses to so many decimals.
 FOUR, FIVE = 5.1e-4, 5.1e-5
 
@@ -29,7 +28,7 @@ def figures(text: str) -> list[float]:
     return numbers(re.sub(r"SG \d\d/\d\d|CaCO3|NO3|PO4", "", text))
 
 
-@pytest.mark.parametrize("name", GRID)
+@over_everything
 def test_what_a_millilitre_raises(name: str) -> None:
     found = lines(name)
     (carried,) = figures(found["1 mL of stock carries"].gives)
@@ -40,7 +39,7 @@ def test_what_a_millilitre_raises(name: str) -> None:
     assert carried / divided * times == pytest.approx(raises, rel=4 * FIVE)
 
 
-@pytest.mark.parametrize("name", GRID)
+@over_everything
 def test_what_the_stock_carries(name: str) -> None:
     plan = grid()[name]
     line = lines(name)["1 mL of stock carries"]
@@ -60,7 +59,7 @@ def test_what_the_stock_carries(name: str) -> None:
     assert given / litres / 1000.0 * share * per_gram == pytest.approx(carried, rel=3 * FOUR)
 
 
-@pytest.mark.parametrize("name", GRID)
+@over_everything
 def test_rise_use_and_what_is_given(name: str) -> None:
     found = lines(name)
     plan = grid()[name]
@@ -75,7 +74,7 @@ def test_rise_use_and_what_is_given(name: str) -> None:
     assert figures(found["Pace"].gives) == parts[:1]
 
 
-@pytest.mark.parametrize("name", GRID)
+@over_everything
 def test_dose_in_a_day_and_each_dose(name: str) -> None:
     found = lines(name)
     doses = grid()[name].doses
@@ -96,7 +95,7 @@ def test_dose_in_a_day_and_each_dose(name: str) -> None:
     assert chosen / step == pytest.approx(round(chosen / step), abs=1e-6)
 
 
-@pytest.mark.parametrize("name", GRID)
+@over_everything
 def test_number_of_doses(name: str) -> None:
     found = lines(name)
     climb, left = figures(found["Number of doses"].how)
@@ -106,7 +105,7 @@ def test_number_of_doses(name: str) -> None:
     assert math.floor(exact * (1 - 2 * FOUR)) <= count <= math.floor(exact * (1 + 2 * FOUR))
 
 
-@pytest.mark.parametrize("name", GRID)
+@over_everything
 def test_seconds_of_the_pump(name: str) -> None:
     line = lines(name)["Pump runs"]
     dose, flow = figures(line.how)
@@ -120,7 +119,7 @@ def test_seconds_of_the_pump(name: str) -> None:
     assert exact * (1 - FOUR) - resolution <= runs <= exact * (1 + FOUR)
 
 
-@pytest.mark.parametrize("name", GRID)
+@over_everything
 def test_upkeep_line(name: str) -> None:
     found = lines(name)
     if grid()[name].question.use == 0.0:
@@ -133,7 +132,7 @@ def test_upkeep_line(name: str) -> None:
     assert factors[0] / factors[1] / 24.0 == pytest.approx(hourly, rel=FOUR + FIVE, abs=6e-5)
 
 
-@pytest.mark.parametrize("name", GRID)
+@over_everything
 def test_the_second_reckoning_ends_where_the_first_does(name: str) -> None:
     plan = grid()[name]
     found = lines(name)

@@ -87,9 +87,9 @@ _PHOSPHATE = (
 )
 _SALINITY = (
     Unit("ppt", "ppt", "practical_salinity", ("g/kg", "g per kg", "practical salinity")),
-    Unit("SG 25/25 degC", "SG 25/25 °C", "practical_salinity", ("SG 25/25 °C",)),
-    Unit("SG 20/20 degC", "SG 20/20 °C", "practical_salinity", ("SG 20/20 °C",)),
-    Unit("SG 60/60 degF", "SG 60/60 °F", "practical_salinity", ("SG 60/60 °F",)),
+    Unit("SG 25/25 degC", "SG 25/25 °C", "practical_salinity", ("SG 25/25 °C",)),
+    Unit("SG 20/20 degC", "SG 20/20 °C", "practical_salinity", ("SG 20/20 °C",)),
+    Unit("SG 60/60 degF", "SG 60/60 °F", "practical_salinity", ("SG 60/60 °F",)),
 )
 _TEMPERATURE = (
     Unit("degC", "°C", "degree_Celsius", ("°C",)),

@@ -15,6 +15,7 @@ from evenwater.engine.fields import NET_VOLUME
 from evenwater.engine.quantities import Typed, Water, figure, from_canonical, significant, to_canonical
 from evenwater.engine.question import VOLUME_UNCERTAINTY
 from evenwater.engine.reader import Ok, read
+from evenwater.engine.units import KINDS
 from evenwater.screens import dose_card, plan_id
 from evenwater.screens.answer import BOTTLE as BOTTLE_CAUTIONS
 from evenwater.screens.answer import shown_of, view
@@ -224,6 +225,36 @@ def assumed(parameter: Parameter, system: Values) -> dict[str, str]:
 def _bare(shown: Shown, rise: float) -> str:
     """Write a rise without its unit."""
     return shown.rise(rise).split("\u00a0")[0]
+
+
+def volume_words(system: Values) -> str:
+    """Return the net volume and how well it is known, for the head of the sheet.
+
+    Parameters
+    ----------
+    system : mapping of str to Typed
+        The system's fields.
+
+    Returns
+    -------
+    str
+        Words, or that the volume is missing.
+    """
+    typed = system.get("net_volume", Typed(""))
+    result = read(typed.text, NET_VOLUME, typed.unit)
+    if not isinstance(result, Ok):
+        return "net volume not known yet"
+    entered = result.entered
+    litres = to_canonical(float(entered.number), "volume", entered.unit)
+    words = with_unit(figure(float(entered.number), 6), KINDS["volume"].unit(entered.unit).shown)
+    if entered.unit != "L":
+        words += f" = {with_unit(significant(litres, 4), 'L')}"
+    known = system.get("volume_known", Typed("")).text
+    share = system.get("volume_uncertainty", Typed("")).text.strip() or figure(
+        100.0 * VOLUME_UNCERTAINTY.get(known, 0.1), 0
+    )
+    said = f", {dose_card.KNOWN_WORDS[known]}" if known in dose_card.KNOWN_WORDS else ""
+    return f"{words} net{said}, within {with_unit(share.removesuffix('%').strip(), '%')}"
 
 
 def cautions(stock: Values, catalogue: Catalogue) -> tuple[str, ...]:

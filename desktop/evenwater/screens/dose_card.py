@@ -134,7 +134,9 @@ def _strength(answer: Answer, mixed_on: str) -> str:
     if isinstance(q.additive, Dissolved):
         per_litre = q.additive.grams / q.additive.made_up_l
         pure = "" if q.additive.purity == 1.0 else f", {with_unit(figure(100.0 * q.additive.purity, 2), '%')} pure"
-        return f"Strength: dissolved {with_unit(significant(per_litre, 4), 'g')} per 1 L{pure}{mixed}."
+        return (
+            f"Strength: dissolved {with_unit(significant(per_litre, 4), 'g')} per {with_unit('1', 'L')}{pure}{mixed}."
+        )
     label, shown = q.additive, shown_of(q)
     water = with_unit(significant(label.water_l, 4), "L")
     return f"Strength by its label: {dose(label.dose_ml)} raise {water} by {shown.rise(label.raises)}."

@@ -8,7 +8,7 @@ from typing import Any
 from evenwater.engine.quantities import figure, significant
 from evenwater.engine.reasons import Reason
 from evenwater.engine.units import KINDS
-from evenwater.screens.shown import Shown, about, date_time, dose, with_unit
+from evenwater.screens.shown import NBSP, Shown, about, date_time, dose, with_unit
 
 # In the order of the form.
 FIELD_WORDS = {
@@ -62,6 +62,11 @@ def _choice(entered: Any) -> str:
     return with_unit(figure(float(entered.number), 6), unit_words(entered.unit))
 
 
+def _kept(quantity: str) -> str:
+    """Return a number and its unit held together."""
+    return quantity.replace(" ", NBSP, 1)
+
+
 def _out_of_range(p: Params) -> str:
     low, high = significant(p["low"], 4), with_unit(significant(p["high"], 4), p["unit"])
     start = f"more than {low}" if p["above_low"] else f"{low}"
@@ -80,7 +85,7 @@ def _unknown_unit(p: Params) -> str:
 # What the strict reader says. None of these needs the parameter.
 _ENTRY: dict[str, Callable[[Params], str]] = {
     "missing": lambda p: f"Fill in {FIELD_WORDS[p['path']]}." if p.get("path") else "Fill this in.",
-    "not_a_number": lambda p: f"“{p['text']}” is not a number. Write it like {p.get('example', '6.8')}.",
+    "not_a_number": lambda p: f"“{p['text']}” is not a number. Write it like {_kept(p.get('example', '6.8'))}.",
     "grouped_digits": lambda p: f"“{p['text']}”: write the number without spaces between its digits.",
     "two_marks": lambda p: f"“{p['text']}” has more than one point or comma. Write one decimal mark and no thousands.",
     "ends_with_mark": lambda p: f"“{p['text']}” ends with a decimal mark. Write the digits after it, or leave it out.",
@@ -94,7 +99,7 @@ _ENTRY: dict[str, Callable[[Params], str]] = {
     "not_whole": lambda p: f"“{p['text']}” must be a whole number.",
     "out_of_range": _out_of_range,
     "unit_missing": lambda p: f"The unit is missing. Write {listed(p['choices'])} after the number.",
-    "bare_gallon": lambda p: "Which gallon? Write US gal (3.785 L) or imperial gal (4.546 L).",
+    "bare_gallon": lambda p: "Which gallon? Write US gal (3.785 L) or imperial gal (4.546 L).",
     "bare_gravity": lambda p: f"At which temperatures? Write {listed(p['choices'][1:])}, as on the hydrometer.",
     "as_what": lambda p: f"“{p['unit']}” does not say as what it counts. Write {listed(p['choices'])}.",
     "unknown_unit": _unknown_unit,
@@ -155,8 +160,8 @@ _PLAN: dict[str, Callable[[Params, Shown], str]] = {
         "it down."
     ),
     "does_not_dissolve": lambda p, s: (
-        f"{significant(p['made'], 3)} g of {p['chemical']} in a litre cannot dissolve: at {figure(p['temperature_c'], 0)} °C "
-        f"the most is {significant(p['most'], 3)} g in a litre. Make the stock weaker."
+        f"{with_unit(significant(p['made'], 3), 'g')} of {p['chemical']} in a litre cannot dissolve: at {with_unit(figure(p['temperature_c'], 0), '°C')} "
+        f"the most is {with_unit(significant(p['most'], 3), 'g')} in a litre. Make the stock weaker."
     ),
     "single_dose_forbids": lambda p, s: (
         ("With one dose a day, it" if p["per_day"] == 1 else f"With {p['per_day']} doses a day, each")
@@ -192,7 +197,7 @@ _PLAN: dict[str, Callable[[Params, Shown], str]] = {
         f"The volume is not known, so its low end is used: {with_unit(significant(p['volume_l'], 3), 'L')}."
     ),
     "water_assumed": lambda p, s: (
-        f"For mg per kg a salinity of {figure(p['salinity'], 1)} and {figure(p['degc'], 1)} °C are assumed where not given."
+        f"For mg per kg a salinity of {figure(p['salinity'], 1)} and {with_unit(figure(p['degc'], 1), '°C')} are assumed where not given."
     ),
     "target_above_range": lambda p, s: (
         f"The target is above the range usually kept, which ends at {with_unit(significant(p['top'], 3), unit_words(p['unit']))}."
@@ -202,10 +207,12 @@ _PLAN: dict[str, Callable[[Params, Shown], str]] = {
         "at the same strength."
     ),
     "nearly_saturated": lambda p, s: (
-        f"The stock is near its limit ({significant(p['made'], 3)} of {significant(p['most'], 3)} g in a litre). Keep it warm and "
+        f"The stock is near its limit ({significant(p['made'], 3)} of {with_unit(significant(p['most'], 3), 'g')} in a litre). Keep it warm and "
         "look for crystals."
     ),
-    "raises_too": lambda p, s: f"Also raises {p['other']} by {significant(p['per_day'], 2)} {unit_words(p['unit'])}.",
+    "raises_too": lambda p, s: (
+        f"Also raises {p['other']} by {with_unit(significant(p['per_day'], 2), unit_words(p['unit']))}."
+    ),
     "restricted": lambda p, s: (
         f"{p['chemical'].capitalize()} is dangerous to people and easy to overdose. Use it only if you are trained for it."
     ),

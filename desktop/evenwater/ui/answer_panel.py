@@ -20,7 +20,7 @@ from evenwater.ui.theme import GRID, pixels, set_role
 
 MISSING = "--"
 STALE = "The question has changed"
-_USUAL_HEIGHT = 316
+_USUAL_HEIGHT = 292
 _HOW = "How this was worked out"
 _HOW_HIDE = "Hide how this was worked out"
 
@@ -153,7 +153,9 @@ class AnswerPanel(QWidget):
         self._work.set_lines(view.working if shown else ())
         self._work.setVisible(shown)
         self._bars.setVisible(bool(view.bars) and not shown)
-        self._set_by.setVisible(bool(view.set_by) and not shown)
+        # The bar that binds says it itself.
+        said = any(bar.binds for bar in view.bars)
+        self._set_by.setVisible(bool(view.set_by) and not shown and not said)
 
     def _line(self) -> QLabel:
         label = QLabel(self._body)

@@ -26,7 +26,7 @@ from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.theme import GRID, pixels, set_role
 from evenwater.ui.void_cards import VoidCards
 
-FORM_WIDTH, NARROW_FORM_WIDTH, ANSWER_WIDTH = 560, 400, 560
+FORM_WIDTH, NARROW_FORM_WIDTH, ANSWER_WIDTH = 552, 400, 560
 CHART_HEIGHT = 288
 # The plan starts now: once a minute it is reckoned again, so that its dates stay true.
 _REFRESH_MS = 60_000
@@ -201,6 +201,10 @@ class CorrectSheet(QWidget):
         self.form.set_hints(correct.hints(parameter, system, self.records.reading_unit()))
         self.form.set_assumed(correct.assumed(parameter, system))
         self.form.set_water(correct.water(system))
+        self.header.show_volume(correct.volume_words(system))
+        if not system.get("net_volume", Typed("")).text:
+            # The volume is said once and then stands in the head; until then its field is in sight.
+            self.form.steps[0].open(True)
         self.form.set_cautions(correct.cautions(self.records.values("stock"), self._catalogue))
         self._show_preview()
 

@@ -29,11 +29,11 @@ class FlowRow(QLayout):
         """Return the number of items."""
         return len(self._items)
 
-    def itemAt(self, index: int) -> QLayoutItem | None:  # type: ignore[override]  # Qt takes None for "no such item"
+    def itemAt(self, index: int) -> QLayoutItem | None:
         """Return an item, or None."""
         return self._items[index] if 0 <= index < len(self._items) else None
 
-    def takeAt(self, index: int) -> QLayoutItem | None:  # type: ignore[override]  # as above
+    def takeAt(self, index: int) -> QLayoutItem | None:
         """Give an item out of hand, or None."""
         return self._items.pop(index) if 0 <= index < len(self._items) else None
 

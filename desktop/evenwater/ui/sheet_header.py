@@ -30,9 +30,11 @@ class SheetHeader(QWidget):
         self._system = ""
         self.name = QLabel(self)
         set_role(self.name, "heading")
+        self.volume = QLabel(self)
         self.told = QLabel(self)
-        set_role(self.told, "muted")
-        for label in (self.name, self.told):
+        for label in (self.volume, self.told):
+            set_role(label, "muted")
+        for label in (self.name, self.volume, self.told):
             label.setTextFormat(Qt.TextFormat.PlainText)
         self.systems = QPushButton("&Fish room", self)
         self.systems.setCheckable(True)
@@ -48,6 +50,7 @@ class SheetHeader(QWidget):
         row.setSpacing(GRID)
         row.addWidget(self.systems)
         row.addWidget(self.name)
+        row.addWidget(self.volume)
         row.addWidget(self.told, 1)
         row.addWidget(self.undo)
         row.addWidget(self.redo)
@@ -66,6 +69,10 @@ class SheetHeader(QWidget):
         """Name another system."""
         self._system = system_id
         self._refresh()
+
+    def show_volume(self, words: str) -> None:
+        """Say the net volume and how well it is known."""
+        self.volume.setText(words)
 
     def tell(self, sentence: str) -> None:
         """Show what was just done, for ten seconds."""

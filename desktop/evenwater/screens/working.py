@@ -1,0 +1,124 @@
+"""The arithmetic of a plan, line by line, so that every line can be checked with a pocket calculator."""
+
+from __future__ import annotations
+
+from evenwater.engine.correction import Answer
+from evenwater.engine.formula import molar_mass
+from evenwater.engine.quantities import density_kg_per_l, figure, round_down, significant
+from evenwater.engine.stock import Dissolved
+from evenwater.engine.units import KINDS
+from evenwater.screens.shown import NBSP, Shown, dose, seconds, with_unit
+from evenwater.screens.views import WorkLine
+
+CARRIES, RAISES = f"1{NBSP}mL of stock carries", f"1{NBSP}mL raises"
+PACE = {
+    "daily_rise": "the daily rise sets the pace",
+    "single_dose": "the size of a single dose sets the pace",
+    "pump_share": "the pump sets the pace",
+}
+
+
+def working(answer: Answer, shown: Shown) -> tuple[WorkLine, ...]:
+    """Return the arithmetic, line by line, in the keeper's own units.
+
+    Parameters
+    ----------
+    answer : Answer
+        The plan.
+    shown : Shown
+        The keeper's unit.
+
+    Returns
+    -------
+    tuple of WorkLine
+        From the stock to the upkeep.
+    """
+    q, doses = answer.question, answer.doses
+    per_ml = answer.per_ml
+    rise, use = shown.rise(answer.pace, 4), shown.rise(q.use, 4)
+    to_give = shown.rise(answer.pace + q.use, 4)
+    used = f" and {use} used" if q.use > 0.0 else ""
+    climb = shown.rise(q.target - q.measured, 4)
+    net = doses.dose_ml * per_ml - q.use * doses.interval_days
+    lines = [
+        _stock_line(answer),
+        WorkLine(RAISES, _spread_line(answer, shown), shown.rise(per_ml, 5)),
+        WorkLine("Rise wanted", f"{shown.value(q.target)} less {shown.value(q.measured)}", climb),
+        WorkLine("Pace", PACE.get(answer.set_by, "limited by what else it raises"), f"{rise} per day"),
+        WorkLine("To be given in 24 hours", f"{rise} rise{used}", to_give),
+        WorkLine("", f"{to_give} ÷ {shown.rise(per_ml, 5)} per mL", with_unit(figure(answer.dose_ml_per_day, 3), "mL")),
+        WorkLine(
+            "Each dose", _rounding(answer), f"{figure(answer.single_dose_ml, 4)}, set {dose(doses.dose_ml)}"
+        ),
+        WorkLine("Left after use", "what each dose leaves in the water until the next", shown.rise(net, 4)),
+        WorkLine("Number of doses", f"{climb} ÷ {shown.rise(net, 4)}, whole doses only", str(doses.count)),
+        WorkLine("Left to the target", "by rounding down", shown.rise(doses.shortfall, 2)),
+        WorkLine(
+            "Pump runs", f"{dose(doses.dose_ml)} ÷ {with_unit(significant(q.pump.flow_ml_per_min, 4), 'mL per min')}",
+            f"{seconds(doses.run_time_s)} each",
+        ),
+    ]  # fmt: skip
+    if q.use > 0.0:
+        hourly = with_unit(figure(answer.upkeep_ml_per_day / 24.0, 4), "mL per hour")
+        lines.append(
+            WorkLine(
+                "Afterwards", f"{use} used per day ÷ {shown.rise(per_ml, 5)} per mL ÷ {with_unit('24', 'h')}", hourly
+            )
+        )
+    lines.append(
+        WorkLine("Second reckoning", "all doses given one by one", f"ends at {shown.value(answer.seen.end_value)}")
+    )
+    low, high = answer.band
+    lines.append(
+        WorkLine("9 times in 10 it ends", _largest_source(answer), f"{shown.value(low)} to {shown.value(high)}")
+    )
+    return tuple(lines)
+
+
+def _rounding(answer: Answer) -> str:
+    """Say how the dose came down to what is set."""
+    doses = answer.doses
+    grain = f"in steps of {dose(doses.step_ml)}, rounded down"
+    if doses.count == 1 and doses.dose_ml < round_down(answer.single_dose_ml, doses.step_ml):
+        return f"÷ {doses.per_day} doses; one smaller dose fits the rise wanted, {grain}"
+    return f"÷ {doses.per_day} doses, {grain}"
+
+
+def _stock_line(answer: Answer) -> WorkLine:
+    q = answer.question
+    salt = q.parameter.name == "salinity"
+    carried = answer.strength * (density_kg_per_l(q.system.water) if salt else 1.0)
+    unit = {"alkalinity": "meq", "salinity": "g of salt"}.get(q.parameter.name, "mg")
+    strength = f"{with_unit(significant(carried, 5), unit)} per mL"
+    if isinstance(q.additive, Dissolved):
+        batch = q.additive
+        grams, litres = with_unit(significant(batch.grams, 5), "g"), with_unit(significant(batch.made_up_l, 4), "L")
+        mass = with_unit(figure(molar_mass(batch.chemical.formula), 2), "g per mol")
+        pure = "" if batch.purity == 1.0 else f", {with_unit(figure(100.0 * batch.purity, 2), '%')} pure"
+        each = with_unit(significant(batch.chemical.per_gram(q.parameter.name), 5), f"{unit} per g")
+        return WorkLine(CARRIES, f"{mass}; {grams} in {litres}{pure} × {each}", strength)
+    label = q.additive
+    rise = with_unit(significant(label.raises, 4), KINDS[label.kind].canonical.shown)
+    how = f"{with_unit(significant(label.dose_ml, 4), 'mL')} raise {with_unit(significant(label.water_l, 4), 'L')} by {rise}"
+    return WorkLine(CARRIES, f"by its label, {how}", strength)
+
+
+def _spread_line(answer: Answer, shown: Shown) -> str:
+    """Say how what a millilitre carries becomes a rise, with every factor that is needed."""
+    q = answer.question
+    litres = with_unit(significant(q.system.volume_l, 5), "L")
+    if q.parameter.name == "salinity":
+        return f"that ÷ ({litres} × {with_unit(significant(density_kg_per_l(q.system.water), 5), 'kg per L')})"
+    plain = Shown(q.parameter, shown.rise_unit, q.system.water)
+    factor = plain.number(1.0)
+    if abs(factor - 1.0) < 1e-12:
+        return f"that ÷ {litres}"
+    canonical = KINDS[q.parameter.kind].canonical.shown
+    return f"that ÷ {litres} × {with_unit(significant(factor, 5), plain.unit_words)} per {canonical}"
+
+
+def _largest_source(answer: Answer) -> str:
+    name, share = max(answer.by_source.items(), key=lambda item: item[1])
+    source = {"reading": "the reading", "use": "the use per day", "pump": "the pump", "volume": "the volume",
+              "strength": "the strength"}[name]  # fmt: skip
+    return f"the largest part of the doubt ({with_unit(figure(100.0 * share, 0), '%')}) comes from {source}"
