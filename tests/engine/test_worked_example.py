@@ -12,9 +12,9 @@ from evenwater.screens.answer_json import answered as as_json
 from tests.engine.asking import answered, worked
 
 # CIAAW 2021.
-NA, C, O, CA = 22.98976928, 12.011, 15.999, 40.078
-DEGREE_MEQ = 20.0 / (CA + O)
-STRENGTH = 2.0 * 106.0 / (2.0 * NA + C + 3.0 * O)  # meq per mL, as 106 g are in 1000 mL
+SODIUM, CARBON, OXYGEN, CALCIUM = 22.98976928, 12.011, 15.999, 40.078
+DEGREE_MEQ = 20.0 / (CALCIUM + OXYGEN)
+STRENGTH = 2.0 * 106.0 / (2.0 * SODIUM + CARBON + 3.0 * OXYGEN)  # meq per mL, as 106 g are in 1000 mL
 PER_ML = STRENGTH / 340.0 / DEGREE_MEQ  # dKH
 IN_DAY = 1.9 / PER_ML
 

@@ -213,7 +213,7 @@ def test_H33_cautions_stand_before_the_numbers(chemical: Chemical) -> None:
     shown = view(answer, NOW)
     assert shown.cautions[-len(chemical.cautions) :] == chemical.cautions
     text = answer_json.text(answer_json.answered(answer), answer, NOW)
-    figure_at = text.index(f"{shown.figure} mL per hour")
+    figure_at = text.index(f"{shown.figure} {shown.figure_unit}")
     for caution in chemical.cautions:
         assert text.index(caution) < figure_at
     assert list(chemical.cautions) == [c for c in answer_json.answered(answer)["cautions"] if c in chemical.cautions]

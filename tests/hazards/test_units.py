@@ -117,7 +117,7 @@ def test_H2_one_headline_rate() -> None:
             return own.union(*(units(v) for v in node.values()))
         return set().union(*(units(v) for v in node)) if isinstance(node, list) else set()
 
-    assert {u for u in units(as_json(answer)) if u.startswith("mL/") or u.startswith("mL per")} == {"mL/h"}
+    assert {u for u in units(as_json(answer)) if u.startswith(("mL/", "mL per"))} == {"mL/h"}
 
 
 BARE = ["gal", "Gal", "GAL", "gal.", "gals", "gallon", "gallons", "Gallon", "GALLONS", "gal US", "g", "us", "imp"]

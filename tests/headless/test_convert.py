@@ -6,15 +6,14 @@ from decimal import Decimal
 from itertools import permutations
 from pathlib import Path
 
-import gsw
 import pytest
 
 from evenwater.engine.units import KINDS
 from tests.headless.asking import Said, ask
 
 # Standard atomic weights, CIAAW 2021 (conventional values where it gives an interval).
-CA, O, C, N, P = 40.078, 15.999, 12.011, 14.007, 30.973761998
-CACO3_PER_EQ, CAO_PER_EQ = (CA + C + 3 * O) / 2, (CA + O) / 2
+CA, OX, C, N, P = 40.078, 15.999, 12.011, 14.007, 30.973761998
+CACO3_PER_EQ, CAO_PER_EQ = (CA + C + 3 * OX) / 2, (CA + OX) / 2
 
 # How much of the first unit of its list each unit is: legal definitions (231 cubic inches, 4.54609 L, 0.45359237 kg),
 # and 10 mg of CaO per litre for a degree.
@@ -22,14 +21,16 @@ SIZE = {
     "volume": {"L": 1.0, "mL": 1e-3, "US gal": 231 * 0.0254**3 * 1e3, "imperial gal": 4.54609},
     "mass": {"g": 1.0, "mg": 1e-3, "kg": 1e3, "oz": 453.59237 / 16, "lb": 453.59237},
     "alkalinity": {"meq/L": 1.0, "mmol/L": 1.0, "dKH": 10 / CAO_PER_EQ, "ppm as CaCO3": 1 / CACO3_PER_EQ},
-    "nitrate": {"mg/L as NO3": 1.0, "mg/L as N": (N + 3 * O) / N},
-    "phosphate": {"mg/L as PO4": 1.0, "mg/L as P": (P + 4 * O) / P},
+    "nitrate": {"mg/L as NO3": 1.0, "mg/L as N": (N + 3 * OX) / N},
+    "phosphate": {"mg/L as PO4": 1.0, "mg/L as P": (P + 4 * OX) / P},
 }
 PARAMETER = {"volume": "", "mass": "", "temperature": "", "ion": "calcium"}
 
 
 def density(salinity: float, degc: float) -> float:
     """Return kg per litre by the Gibbs function itself, where the product takes the 75-term polynomial (within 1e-6)."""
+    import gsw
+
     return float(1.0 / gsw.specvol_t_exact(gsw.SR_from_SP(salinity), degc, 0.0)) / 1000.0
 
 

@@ -43,7 +43,7 @@ def _integrated(start: float, rows: Sequence[tuple[float, ...]]) -> list[float]:
     return ends
 
 
-@settings(max_examples=60)
+@settings(max_examples=40)
 @given(start=VALUES, rows=st.lists(conditions(), min_size=1, max_size=5))
 def test_the_exact_solution_is_the_integrated_one(start: float, rows: list[tuple[float, ...]]) -> None:
     segments = [segment(*row) for row in rows]
@@ -53,7 +53,7 @@ def test_the_exact_solution_is_the_integrated_one(start: float, rows: list[tuple
     assert np.allclose(values, _integrated(start, rows), rtol=1e-7, atol=1e-7 * scale)
 
 
-@settings(max_examples=200)
+@settings(max_examples=100)
 @given(start=VALUES, rows=st.lists(conditions(), min_size=1, max_size=6), litres=st.floats(10.0, 5000.0))
 def test_mass_is_conserved_without_exchange_and_loss(
     start: float, rows: list[tuple[float, ...]], litres: float

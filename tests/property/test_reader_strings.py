@@ -87,7 +87,7 @@ def _literal(text: str, field: Field, beside: str) -> Decimal | None:
     return -number if match[1] else number
 
 
-@settings(max_examples=1500)
+@settings(max_examples=800)
 @given(text=st.text(ALPHABET, max_size=10), field=st.sampled_from(FIELDS), beside=st.booleans())
 def test_nothing_is_dropped_clamped_or_repaired(text: str, field: Field, beside: bool) -> None:
     unit = field.unit if beside else ""
@@ -105,7 +105,7 @@ def test_nothing_is_dropped_clamped_or_repaired(text: str, field: Field, beside:
         assert not text.strip("\u00a0\u202f ")
 
 
-@settings(max_examples=400)
+@settings(max_examples=200)
 @given(
     number=st.decimals("0.0001", "99999", places=4),
     mark=st.sampled_from(".,"),
@@ -119,7 +119,7 @@ def test_both_marks_say_the_same(number: Decimal, mark: str, gap: str) -> None:
     assert result.entered.number == number
 
 
-@settings(max_examples=300)
+@settings(max_examples=150)
 @given(whole=st.integers(1, 999), rest=st.integers(0, 999), mark=st.sampled_from(".,"))
 def test_one_mark_and_three_digits_is_asked_about(whole: int, rest: int, mark: str) -> None:
     result = read(f"{whole}{mark}{rest:03d} L", fields.NET_VOLUME)

@@ -9,10 +9,9 @@ from decimal import Decimal
 from functools import cache
 from typing import Any
 
-import gsw
-
 from evenwater.assets import resources
 from evenwater.engine.correction import Answer
+from evenwater.engine.quantities import Water
 from evenwater.engine.stock import Labelled
 
 # Standard atomic weights, CIAAW 2021 (conventional values where it gives an interval).
@@ -71,6 +70,13 @@ def canonical(name: str, value: float) -> float:
     return value * (MEQ_PER_DKH if name == "alkalinity" else 1.0)
 
 
+def density(water: Water) -> float:
+    """Return kg per litre of seawater by the Gibbs function itself (the product takes the 75-term polynomial)."""
+    import gsw
+
+    return float(gsw.rho_t_exact(gsw.SR_from_SP(water.salinity), water.temperature_c, 0.0)) / 1000.0
+
+
 def per_ml(plan: Answer) -> float:
     """Return how much one millilitre raises the tank [meq/L, mg/L or g/kg]."""
     q = plan.question
@@ -79,9 +85,7 @@ def per_ml(plan: Answer) -> float:
         return additive.raises * additive.water_l / additive.dose_ml / litres
     moles = additive.grams * additive.purity / mass(additive.chemical.formula) / (additive.made_up_l * 1000.0)
     if name == "salinity":
-        water = q.system.water
-        kilograms = float(gsw.rho_t_exact(gsw.SR_from_SP(water.salinity), water.temperature_c, 0.0)) / 1000.0 * litres
-        return moles * mass(additive.chemical.formula) / kilograms
+        return moles * mass(additive.chemical.formula) / (density(q.system.water) * litres)
     (carried,) = (
         amount for word, amount in PER_MOLE[name].items()
         if (word in additive.chemical.name and not (word == "carbonate" and "bicarbonate" in additive.chemical.name))

@@ -11,9 +11,8 @@ import pytest
 
 from evenwater.screens.answer import headline, view
 from evenwater.screens.views import AnswerView
-from tests.screens.asked import LABEL, MORE, NOW, answer, catalogue, grid, outcome, shown_for, over_everything
+from tests.screens.asked import LABEL, MORE, NOW, answer, catalogue, grid, outcome, over_everything, shown_for
 from tests.screens.lint import NBSP, faults, numbers, strings
-
 
 
 def test_the_grid_is_wide_enough() -> None:
@@ -29,15 +28,20 @@ def test_the_grid_is_wide_enough() -> None:
 def test_every_string_of_an_answer_is_safe(name: str) -> None:
     seen = view(grid()[name], NOW)
     bad = [fault for text in strings(seen) for fault in faults(text)]
-    bad += [fault for text in (f"{seen.figure}{NBSP}mL", seen.third) for fault in faults(text, dose=True)]
+    bad += [
+        fault for text in (f"{seen.figure}{NBSP}{seen.figure_unit}", seen.third) for fault in faults(text, dose=True)
+    ]
     assert not bad
 
 
 @over_everything
 def test_headline_is_never_above_the_dosed_rate_and_close_below(name: str) -> None:
     doses = grid()[name].doses
-    shown, dosed = Decimal(headline(doses)), Decimal(repr(doses.dose_ml)) * doses.per_day / 24
+    figure, unit = headline(doses)
+    factor = {"mL per hour": 1, "L (litres) per hour": 1000}[unit]
+    shown, dosed = Decimal(figure) * factor, Decimal(repr(doses.dose_ml)) * doses.per_day / 24
     assert dosed * Decimal("0.989") < shown <= dosed * (1 + Decimal("1e-9"))
+    assert Decimal(figure) < 1000
 
 
 @over_everything
@@ -49,7 +53,7 @@ def test_dosed_rate_is_never_above_the_computed_one(name: str) -> None:
 
 def millilitres(text: str) -> Decimal:
     """Read a dose as it is written."""
-    number, unit = re.match(rf"([\d.]+){NBSP}(mL|L)", text).groups()  # type: ignore[union-attr]
+    number, unit = re.match(rf"([\d.]+){NBSP}(mL|L)", text).groups()
     return Decimal(number) * (1000 if unit == "L" else 1)
 
 

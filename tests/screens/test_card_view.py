@@ -35,7 +35,7 @@ def plain(text: str) -> str:
 
 
 def millilitres(text: str) -> Decimal:
-    number, unit = re.search(rf"([\d.]+){NBSP}(mL|L)", text).groups()  # type: ignore[union-attr]
+    number, unit = re.search(rf"([\d.]+){NBSP}(mL|L)", text).groups()
     return Decimal(number) * (1000 if unit == "L" else 1)
 
 
@@ -237,7 +237,7 @@ def test_names_of_look_alikes_differ_in_capitals() -> None:
 
 def when(text: str, now: datetime) -> datetime:
     """Read the time of the next test back from its line."""
-    day, month, hour, minute = re.search(r"on \w{3} (\d+) (\w{3}) (\d\d):(\d\d)", plain(text)).groups()  # type: ignore[union-attr]
+    day, month, hour, minute = re.search(r"on \w{3} (\d+) (\w{3}) (\d\d):(\d\d)", plain(text)).groups()
     number = MONTHS.index(month) + 1
     year = now.year + (1 if number < now.month else 0)
     return datetime(year, number, int(day), int(hour), int(minute), tzinfo=now.tzinfo)

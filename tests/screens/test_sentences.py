@@ -62,7 +62,7 @@ def codes() -> frozenset[str]:
             if isinstance(first, ast.Name):
                 first = local.get(first.id, first)
             of_function = isinstance(first, ast.Call) and isinstance(first.func, ast.Name)
-            nodes = returned[first.func.id] if of_function else [first]  # type: ignore[union-attr,attr-defined]
+            nodes = returned[first.func.id] if of_function else [first]
             named = {text for node in nodes for text in constants(node)}
             if file.name == "caps.py":
                 named = {f"{code}_forbids" for code in named - NEVER_FORBIDS}

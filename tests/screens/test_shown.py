@@ -9,6 +9,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from evenwater.engine.catalogue import Parameter
 from evenwater.engine.quantities import Water, density_kg_per_l, from_canonical
 from evenwater.engine.units import KINDS
 from evenwater.screens.shown import Shown, about, dose, every, seconds, span, with_unit
@@ -23,7 +24,7 @@ DOSES = st.one_of(
 
 
 def millilitres(text: str) -> Decimal:
-    number, unit = re.match(rf"([\d.]+){NBSP}(mL|L)", text).groups()  # type: ignore[union-attr]
+    number, unit = re.match(rf"([\d.]+){NBSP}(mL|L)", text).groups()
     return Decimal(number) * (1000 if unit == "L" else 1)
 
 
@@ -127,7 +128,7 @@ WATER = Water(33.0, 26.0)
 
 
 @pytest.mark.parametrize("parameter", catalogue().parameters.values(), ids=lambda p: p.name)
-def test_values_and_rises_are_in_the_keepers_unit(parameter) -> None:  # type: ignore[no-untyped-def]
+def test_values_and_rises_are_in_the_keepers_unit(parameter: Parameter) -> None:
     value = parameter.canonical(sum(parameter.range_kept) / 2)
     for unit in KINDS[parameter.kind].units:
         shown = Shown(parameter, unit.id, WATER)

@@ -255,7 +255,8 @@ def _answer(
 def _runs_out(now: datetime, jug_ml: float, doses: Schedule) -> datetime | None:
     """Return when a full jug is empty, doses and upkeep together; None when it lasts for years."""
     if jug_ml < doses.total_ml:
-        return now + timedelta(days=math.floor(jug_ml / doses.dose_ml) * doses.interval_days)
+        # A jug below one dose lasts until that dose is due: the card says to refill, and is not void at once.
+        return now + timedelta(days=max(1, math.floor(jug_ml / doses.dose_ml)) * doses.interval_days)
     if doses.upkeep_ml <= 0.0:
         return None
     further = math.floor((jug_ml - doses.total_ml) / doses.upkeep_ml) * doses.interval_days

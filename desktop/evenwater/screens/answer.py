@@ -85,6 +85,9 @@ def _offers(reason: Reason) -> tuple[Offer, ...]:
     return ()
 
 
+_SPOKEN = {"mL per hour": "millilitres per hour", "L (litres) per hour": "litres per hour"}
+
+
 def headline(doses: Schedule) -> tuple[str, str]:
     """Return the figure to set and its unit, per hour, never above what is dosed: 4.7, mL per hour."""
     hourly, unit = doses.dose_ml * doses.per_day / 24.0, "mL per hour"
@@ -119,7 +122,7 @@ def _answered(answer: Answer, now: datetime) -> AnswerView:
         working=working(answer, shown),
         cautions=cautions,
         remarks=tuple(words.sentence(r, shown) for r in answer.remarks),
-        spoken=f"{number} {unit} {second}. {set_by}.",
+        spoken=f"{number} {_SPOKEN[unit]} {second}. {set_by}.",
     )
 
 

@@ -79,12 +79,16 @@ def about(ml: float) -> str:
     """Write a volume that is not dosed at once, to three digits and downwards."""
     if ml < _NOTHING_ML:
         return with_unit("0", "mL")
-    places = max(0, 2 - math.floor(math.log10(ml)))
-    grain = 10.0**-places
-    down = math.floor(ml / grain + 1e-9) * grain
     if ml >= _LITRES_FROM_ML:
-        return f"{with_unit(significant(down / 1000.0, 3), 'L')} (litres)"
-    return with_unit(figure(down, places), "mL")
+        return f"{with_unit(_floored(ml / 1000.0), 'L')} (litres)"
+    return with_unit(_floored(ml), "mL")
+
+
+def _floored(value: float) -> str:
+    """Write a number above zero with three digits, cut and not rounded."""
+    places = 2 - math.floor(math.log10(value))
+    grain = 10.0**-places
+    return figure(math.floor(value / grain + 1e-9) * grain, max(0, places))
 
 
 def seconds(value: float) -> str:
