@@ -11,6 +11,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLineEdit
 
+from evenwater.screens.views import ChartView
 from tests.bench.probe import hand_back, resident_mib, settle, time_changes
 from tests.bench.product import Look, watch
 
@@ -23,16 +24,23 @@ def seen(look: Look) -> None:
     editor = field if isinstance(field, QLineEdit) else field.findChild(QLineEdit)
     editor.setFocus()
     editor.end(False)
-    paints = look.chart_paints
-    before = 0
+    paints, render = look.chart_paints, sheet.chart.render
+    drawn = None  # the chart's paint events until it was given its new curves; None before that
+
+    def render_and_note(view: ChartView) -> None:
+        nonlocal drawn
+        render(view)
+        drawn = paints.count
+
+    sheet.chart.render = render_and_note
 
     def change(number: int) -> None:
-        nonlocal before
-        before = paints.count
+        nonlocal drawn
+        drawn = None
         QTest.keyClick(editor, Qt.Key.Key_5 if number % 2 == 0 else Qt.Key.Key_Backspace)
 
     def painted() -> bool:
-        if paints.count == before:
+        if drawn is None or paints.count == drawn:
             return False
         QApplication.processEvents()  # what the new sentences moved is laid out and painted as well
         return True

@@ -59,6 +59,31 @@ def test_H4_grouped_digits_are_refused_not_joined_or_cut(text: str) -> None:
     assert isinstance(read(text, fields.NET_VOLUME), Wrong)
 
 
+@pytest.mark.parametrize("text", ["1 250 L", "1\u00a0250 L", "1\u202f250 L", "1\u2009250", "1_250 L", "12 50"])
+def test_H4_grouped_digits_are_told_apart_from_a_wrong_unit(text: str) -> None:
+    result = read(text, fields.NET_VOLUME, "L")
+    assert isinstance(result, Wrong)
+    assert result.reason.code == "grouped_digits"
+
+
+@pytest.mark.parametrize(
+    ("text", "field"),
+    [
+        ("5 ML", DOSE),
+        ("5 Ml", DOSE),
+        ("5 MG", fields.DISSOLVED),
+        ("5 Mg", fields.DISSOLVED),
+        ("420 MG/L", fields.concentration("x", known().parameters["calcium"])),
+        ("2.5 MEQ/L", fields.concentration("x", known().parameters["alkalinity"])),
+    ],
+)
+def test_H4_a_capital_M_is_never_taken_for_milli(text: str, field: Field) -> None:
+    # Mega is a thousand million times milli; whoever types capitals is asked to write the unit.
+    assert isinstance(read(text, field), Wrong)
+    lowered = text.replace("M", "m").replace("G", "g").replace("EQ", "eq")
+    assert isinstance(read(lowered, field), Ok)
+
+
 def test_H4_a_question_of_the_reader_stops_the_plan() -> None:
     assert ask(worked(system__net_volume="1,340 L")) == ("two_readings",)
 

@@ -17,11 +17,22 @@ from evenwater.engine.schedule import Schedule
 from tests.engine.asking import answered, worked
 from tests.property.plans import Drawn, plans
 
+
+def _dose(doses: Schedule, ml: float) -> Schedule:
+    """Return the schedule with another dose, and the pump's seconds to fit it."""
+    return replace(doses, dose_ml=ml, run_time_s=doses.run_time_s * (ml / doses.dose_ml))
+
+
+def _upkeep(doses: Schedule, ml: float) -> Schedule:
+    """Return the schedule with another upkeep dose, and the pump's seconds to fit it."""
+    return replace(doses, upkeep_ml=ml, upkeep_run_time_s=doses.run_time_s * (ml / doses.dose_ml))
+
+
 # What a fault in the planner could do to the doses; each must be seen on any plan it changes.
 SABOTAGE: dict[str, Callable[[Schedule], Schedule]] = {
-    "a step more": lambda d: replace(d, dose_ml=d.dose_ml + d.step_ml),
-    "a step less": lambda d: replace(d, dose_ml=d.dose_ml - d.step_ml),
-    "ten times the dose": lambda d: replace(d, dose_ml=10.0 * d.dose_ml),
+    "a step more": lambda d: _dose(d, d.dose_ml + d.step_ml),
+    "a step less": lambda d: _dose(d, d.dose_ml - d.step_ml),
+    "ten times the dose": lambda d: _dose(d, 10.0 * d.dose_ml),
     "not a number": lambda d: replace(d, dose_ml=math.nan),
     "without end": lambda d: replace(d, dose_ml=math.inf),
     "a dose more": lambda d: replace(d, count=d.count + 1),
@@ -31,7 +42,7 @@ SABOTAGE: dict[str, Callable[[Schedule], Schedule]] = {
     "twice the doses a day": lambda d: replace(d, per_day=2 * d.per_day),
     "runs half as long again": lambda d: replace(d, run_time_s=1.5 * d.run_time_s),
     "runs half as long": lambda d: replace(d, run_time_s=0.5 * d.run_time_s),
-    "upkeep a step more": lambda d: replace(d, upkeep_ml=d.upkeep_ml + d.step_ml),
+    "upkeep a step more": lambda d: _upkeep(d, d.upkeep_ml + d.step_ml),
     "upkeep runs too long": lambda d: replace(d, upkeep_run_time_s=2.0 * d.upkeep_run_time_s + 1.0),
     "more left than said": lambda d: replace(d, shortfall=d.shortfall * 0.5 - 1e-3),
 }

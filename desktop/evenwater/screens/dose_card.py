@@ -130,7 +130,7 @@ def _waking(answer: Answer, now: datetime) -> datetime:
 
 def _strength(answer: Answer, mixed_on: str) -> str:
     q = answer.question
-    mixed = f", mixed {mixed_on}" if mixed_on else ", date mixed: see the jug"
+    mixed = f", mixed {_date(mixed_on)}" if mixed_on else ", date mixed: see the jug"
     if isinstance(q.additive, Dissolved):
         per_litre = q.additive.grams / q.additive.made_up_l
         pure = "" if q.additive.purity == 1.0 else f", {with_unit(figure(100.0 * q.additive.purity, 2), '%')} pure"
@@ -140,6 +140,14 @@ def _strength(answer: Answer, mixed_on: str) -> str:
     label, shown = q.additive, shown_of(q)
     water = with_unit(significant(label.water_l, 4), "L")
     return f"Strength by its label: {dose(label.dose_ml)} raise {water} by {shown.rise(label.raises)}."
+
+
+def _date(text: str) -> str:
+    """Return a date in words that cannot be turned round; what is no ISO date stays as it was written."""
+    try:
+        return date_words(datetime.fromisoformat(text))
+    except ValueError:
+        return text
 
 
 def _refill(answer: Answer, now: datetime) -> str:

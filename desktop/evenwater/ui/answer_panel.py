@@ -22,7 +22,7 @@ MISSING = "--"
 STALE = "The question has changed"
 _USUAL_HEIGHT = 292
 _HOW = "How this was worked out"
-_HOW_HIDE = "Hide how this was worked out"
+_HOW_HIDE = "Hide the working"
 
 
 class WorkTable(QWidget):
