@@ -22,7 +22,7 @@ from tests.engine.reckoning import (
 )
 
 Raw = dict[str, Any]
-SEED = 20261125
+FIRST = 20261125
 COUNT = 300
 
 # Grams of the chemical as weighed that surely dissolve in a litre at 20 degC; handbook figures, from memory.
@@ -133,7 +133,7 @@ def drawn() -> tuple[tuple[tuple[Raw, Plan], ...], tuple[tuple[Raw, str], ...]]:
 
     A plan that stands on the edge of a rounding is left out: there the last bit of a float decides.
     """
-    draw = random.Random(SEED)
+    draw = random.Random(FIRST)
     answered: list[tuple[Raw, Plan]] = []
     refused: list[tuple[Raw, str]] = []
     while len(answered) < COUNT:

@@ -10,8 +10,8 @@ import pytest
 
 from tests.headless.asking import Said, ask, example, on_label
 
-SEEDS = (example(), example("convert"), on_label(example()))
-LINES = [line for seed in SEEDS for line in seed.split("\n") if line.strip() and not line.startswith("#")]
+WHOLE = (example(), example("convert"), on_label(example()))
+LINES = [line for whole in WHOLE for line in whole.split("\n") if line.strip() and not line.startswith("#")]
 # Values that ask for trouble: other types, other marks, other units, extremes.
 VALUES = (
     '""', '"0"', '"-1 L"', '"1e3 L"', '"nan dKH"', '"inf"', '"1,250 mL"', '"6,8 dKH"', '"999999999999999 L"', '"9999999999999999"',
@@ -24,7 +24,7 @@ VALUES = (
 
 def mutated(rng: random.Random) -> bytes:
     """Return an example with a few lines or bytes damaged."""
-    text = rng.choice(SEEDS)
+    text = rng.choice(WHOLE)
     for _ in range(rng.choice((1, 1, 1, 2, 4))):
         lines = text.split("\n")
         at = rng.randrange(len(lines))
@@ -86,9 +86,9 @@ def judge(said: Said, content: bytes) -> str:
     return str(body["status"])
 
 
-@pytest.mark.parametrize("seed", range(10))
-def test_damaged_files_have_a_documented_outcome(tmp_path: Path, seed: int) -> None:
-    rng = random.Random(seed)
+@pytest.mark.parametrize("start", range(10))
+def test_damaged_files_have_a_documented_outcome(tmp_path: Path, start: int) -> None:
+    rng = random.Random(start)
     seen: dict[str, int] = {}
     for _ in range(300):
         content = mutated(rng)

@@ -10,6 +10,7 @@ import pytest
 from hypothesis import given, settings
 
 from evenwater.engine import check
+from evenwater.engine.caps import allowed_rise, dose_rise
 from evenwater.engine.correction import Answer, disagreement
 from evenwater.engine.question import CorrectionQuestion
 from evenwater.engine.reasons import Reason
@@ -113,6 +114,26 @@ def test_a_limit_tightened_after_planning_is_seen(drawn: Drawn) -> None:
         found = reason.params["what"]
         assert isinstance(found, tuple)
         assert what in found
+
+
+SEEN: dict[str, Callable[[Answer], dict[str, float]]] = {
+    "end": lambda a: {"end_value": a.seen.end_value * (1.0 + 1e-6)},
+    "overshoot": lambda a: {"highest_value": a.question.target * (1.0 + 1e-6)},
+    "rise": lambda a: {"highest_rise_in_24_hours": allowed_rise(a.question) * (1.0 + 1e-6)},
+    "jump": lambda a: {"largest_jump": dose_rise(a.question) * (1.0 + 1e-6)},
+    "total": lambda a: {"total_ml": a.seen.total_ml * (1.0 + 1e-6) + 1e-6},
+}
+
+
+@pytest.mark.parametrize("what", SEEN)
+@settings(max_examples=20)
+@given(drawn=plans())
+def test_each_thing_the_simulation_sees_is_held_against_the_plan(what: str, drawn: Drawn) -> None:
+    answer = drawn.answer
+    seen = replace(answer.seen, **SEEN[what](answer))  # type: ignore[arg-type]
+    reason = disagreement(answer.question, answer.doses, answer.per_ml, seen)
+    assert reason is not None
+    assert reason.params["what"] == (what,)
 
 
 @settings(max_examples=60)

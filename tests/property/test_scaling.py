@@ -14,6 +14,7 @@ from evenwater.engine import correction
 from evenwater.engine.correction import Answer
 from evenwater.engine.question import CorrectionQuestion
 from evenwater.engine.stock import Dissolved, Labelled
+from tests.engine.asking import answered
 from tests.engine.reckoning import MASSES, VOLUMES, canonical, written
 from tests.property.plans import Drawn, plans
 
@@ -155,8 +156,6 @@ def test_a_day_split_into_more_doses_takes_as_much(drawn: Drawn, times: int) -> 
 @settings(max_examples=60)
 @given(drawn=plans(), data=st.data())
 def test_the_unit_a_quantity_is_written_in_does_not_matter(drawn: Drawn, data: st.DataObject) -> None:
-    from tests.engine.asking import answered
-
     raw: dict[str, Any] = copy.deepcopy(drawn.raw)
     volume = data.draw(st.sampled_from(VOLUMES))
     raw["system"]["net_volume"] = written(canonical(raw["system"]["net_volume"]), volume)

@@ -11,6 +11,7 @@ from dataclasses import dataclass
 from decimal import Decimal
 
 from evenwater.engine import fields
+from evenwater.engine.quantities import from_canonical, to_canonical
 from evenwater.engine.reader import Field
 from tests.engine.asking import known
 
@@ -98,8 +99,6 @@ def in_style(number: Decimal, style: Style, group: bool) -> str:
 
 def _meant(draw: random.Random, field: Field, unit: str) -> Decimal:
     """Return a number that the field admits in a unit."""
-    from evenwater.engine.quantities import from_canonical, to_canonical
-
     low, high = (
         from_canonical(to_canonical(v, field.kind, field.unit), field.kind, unit) for v in (field.low, field.high)
     )

@@ -141,6 +141,8 @@ MORE: dict[str, dict[str, Any]] = {
     "every minute": {"pump.doses_per_day": 1440, "pump.smallest_dose": None, "pump.step": None},
     "with a reason": {"change.fastest_rise": "1.3 dKH per day", "change.reason": "frags leave on Friday"},
     "slow": {"change.fastest_rise": "0.05 dKH per day"},
+    "a month and more": {"change.fastest_rise": "0.05 dKH per day", "additive.dissolved": "2.12 kg",
+                         "additive.made_up_to": "20 L"},
     "unknown volume": {"system.volume_known": "unknown", "system.volume_uncertainty": None},
     "measured by filling": {"system.volume_known": "measured by filling"},
     "above the range": {"change.measured": "10.5 dKH", "change.target": "11.5 dKH"},

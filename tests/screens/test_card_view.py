@@ -76,16 +76,27 @@ def test_stop_rule_is_the_target_and_the_kit_in_the_keepers_unit(name: str) -> N
     assert q.parameter.name in view.stop
 
 
+def ends_of(plan: Answer) -> dict[str, datetime]:
+    """Return what a card can end by: the next test that is due, the month, the empty jug."""
+    q = plan.question
+    last = q.now + timedelta(days=1) * plan.doses.count / plan.doses.per_day
+    found = {
+        "test": last + timedelta(days=parameters()[q.parameter.name]["stale_days"]),
+        "month": q.now + timedelta(days=30),
+    }
+    empty = emptied(plan, 31.0)
+    return found if empty is None else {**found, "jug": empty}
+
+
 @over_everything
 def test_valid_until_the_first_of_test_jug_and_thirty_days(name: str) -> None:
     plan, view = made(name)
-    q = plan.question
-    end = q.now + timedelta(days=1) * plan.doses.count / plan.doses.per_day
-    test_due = end + timedelta(days=parameters()[q.parameter.name]["stale_days"])
-    month = q.now + timedelta(days=30)
-    empty = emptied(plan, 31.0)
-    first = min(t for t in (test_due, month, empty) if t is not None)
-    assert view.valid_until == f"Valid until {date_words(first)}"
+    assert view.valid_until == f"Valid until {date_words(min(ends_of(plan).values()))}"
+
+
+def test_each_of_the_three_ends_a_card_of_the_grid() -> None:
+    first = {min(ends, key=ends.__getitem__) for ends in map(ends_of, grid().values())}
+    assert first == {"test", "month", "jug"}
 
 
 @over_everything

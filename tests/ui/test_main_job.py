@@ -166,7 +166,8 @@ def test_H34_a_half_typed_plan_cannot_be_printed(demo: MainWindow, qtbot, tmp_pa
     line.setFocus()
     line.selectAll()
     QTest.keyClicks(line, "8.")
-    assert not sheet.card_actions.save.isEnabled(), "between the key and the reckoning there is no plan"
+    assert sheet.card_actions.plan is None, "between the key and the reckoning there is no plan"
+    sheet.card_actions.write(tmp_path / "never.pdf")
     reckoned(sheet, qtbot)
     assert not sheet.card_actions.save.isEnabled()
     assert not sheet.card_actions.print.isEnabled()

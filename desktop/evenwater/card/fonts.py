@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from importlib.resources import files
+from importlib.util import find_spec
+from pathlib import Path
 
 from PySide6.QtGui import QFontDatabase
 
@@ -12,6 +13,14 @@ from evenwater.engine.reasons import Reason
 FAMILY = "Atkinson Hyperlegible"
 _PACKAGE = "fontpkg_atkinson_hyperlegible"
 _FACES = ("Regular", "Bold")
+
+
+def _folder() -> Path:
+    """Return where the typeface's package keeps its files, without loading the package."""
+    found = find_spec(_PACKAGE)
+    if found is None or found.origin is None:
+        raise ModuleNotFoundError(_PACKAGE)
+    return Path(found.origin).parent / "files"
 
 
 def load_fonts() -> str:
@@ -30,7 +39,7 @@ def load_fonts() -> str:
         if face in present:
             continue
         try:
-            data = (files(_PACKAGE) / "files" / f"AtkinsonHyperlegible-{face}.ttf").read_bytes()
+            data = (_folder() / f"AtkinsonHyperlegible-{face}.ttf").read_bytes()
         except (ModuleNotFoundError, OSError) as error:
             raise CardFailed(Reason("card_fonts_missing", {"face": face})) from error
         if QFontDatabase.addApplicationFontFromData(data) < 0:

@@ -8,7 +8,7 @@ import uuid
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, QTimer, Signal
 
 from evenwater.engine.quantities import Typed
 from evenwater.engine.reasons import Reason
@@ -46,7 +46,9 @@ class NewRecord:
 class Document(QObject):
     """The open document on top of a ``Store``.
 
-    An edit is saved before it is announced. When it cannot be saved it is kept in memory, shown all
+    An edit is saved before it is announced, except that typing within one field may wait for
+    ``typing_ms`` [ms], so that the answer is painted before the disk is asked; whatever ends the
+    typing saves it at once. When an edit cannot be saved it is kept in memory, shown all
     the same, announced with ``saveFailed``, and tried again with the next edit; ``saveRestored``
     says that nothing is waiting any more. No method raises because of the disk.
     """
@@ -64,9 +66,13 @@ class Document(QObject):
     saveRestored = Signal(object)
     """Carries the number of steps that were waiting."""
 
-    def __init__(self, store: Store, parent: QObject | None = None) -> None:
+    def __init__(self, store: Store, parent: QObject | None = None, typing_ms: int = 0) -> None:
         """Show what ``store`` holds. Raises ``StoreError`` when it cannot be read at all."""
         super().__init__(parent)
+        self._later = QTimer(self)
+        self._later.setSingleShot(True)
+        self._later.setInterval(typing_ms)
+        self._later.timeout.connect(self._save_typing)
         self._store = store
         self._mirror = Mirror(store.snapshot())
         self._waiting = WaitingLine()
@@ -106,6 +112,7 @@ class Document(QObject):
 
     def commit_point(self) -> None:
         """End the typing in a field, as when the focus leaves it or Enter is pressed."""
+        self._save_typing()
         self._waiting.commit_point()
         self._store.commit_point()
 
@@ -161,8 +168,15 @@ class Document(QObject):
         """Return how many steps are only in memory."""
         return len(self._waiting)
 
+    def _save_typing(self) -> None:
+        """Save what was typed, when it is still waiting for that."""
+        if self._later.isActive():
+            self.save()
+            self._announce_undo()
+
     def save(self) -> bool:
         """Try to save what is waiting; False, after ``saveFailed``, when something still is."""
+        self._later.stop()
         tried, lost = len(self._waiting), False
         while self._waiting:
             step, merge = self._waiting.first()
@@ -200,6 +214,7 @@ class Document(QObject):
     def close(self) -> bool:
         """Save what is waiting and close the log; False when something was lost."""
         saved = self.save()
+        self._later.stop()
         try:
             self._store.close()
         except StoreError as error:
@@ -253,7 +268,11 @@ class Document(QObject):
         """Save a step if it can be saved, show it in any case, announce it."""
         self._waiting.put(step, merge)
         self._mirror.apply(step.edits)
-        self.save()
+        if merge and self._later.interval() > 0:
+            if not self._later.isActive():
+                self._later.start()
+        else:
+            self.save()
         kinds = frozenset(edit.kind for edit in step.edits if not isinstance(edit, SetField))
         fields: dict[str, frozenset[str]] = {}
         for edit in step.edits:
@@ -294,6 +313,11 @@ class Document(QObject):
             self.recordsChanged.emit(RecordsChange(kinds, initiator))
         for record_id, names in fields.items():
             self.changed.emit(Change(record_id, names, initiator))
+        if not self._later.isActive():
+            self._announce_undo()
+
+    def _announce_undo(self) -> None:
+        """Say what undo and redo would do now, when it is something else than before."""
         try:
             state = UndoState(self._store.can_undo(), self._store.can_redo())
         except StoreError as error:

@@ -71,6 +71,10 @@ class CardActions(QObject):
         """The plan that may be followed now, or None."""
         return self._plan
 
+    def suspend(self) -> None:
+        """Make no card until the next plan is set; the buttons stay as they are for that moment."""
+        self._plan = None
+
     def forget(self) -> None:
         """Let go of the last plan: another question is shown."""
         self._last = self._plan = None

@@ -9,7 +9,7 @@ from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
-from evenwater.engine.catalogue import Catalogue
+from evenwater.engine.catalogue import Catalogue, Parameter
 from evenwater.engine.quantities import Typed
 from evenwater.screens import correct
 from evenwater.screens.local_zone import LocalZone, present
@@ -48,6 +48,8 @@ class CorrectSheet(QWidget):
         self._document, self._catalogue = document, catalogue
         self.records = CorrectRecords(document, catalogue)
         self._plan: correct.Plan | None = None
+        self._surroundings: object = None
+        self._messages: Mapping[str, Message] = {}
         self.form = CorrectForm(catalogue, self)
         self.answer = AnswerPanel(self)
         self.chart = RampChart(self, zone=LocalZone())
@@ -72,7 +74,7 @@ class CorrectSheet(QWidget):
         self.chart.setMinimumHeight(pixels(self.font(), CHART_HEIGHT))
         side = QWidget()
         set_role(side, "page")
-        right = QVBoxLayout(side)
+        self._right = right = QVBoxLayout(side)
         right.setContentsMargins(0, 0, 0, 0)
         right.setSpacing(GRID)
         right.addWidget(self.void)
@@ -152,10 +154,8 @@ class CorrectSheet(QWidget):
         self._question_changed()
 
     def _question_changed(self) -> None:
-        """Grey what is shown and take the card's buttons away until the new question is reckoned (H34)."""
-        self.answer.set_stale(True)
-        self.chart.set_stale(True)
-        self.card_actions.set_plan(None, "", {}, present())
+        """Let no card be made of what is shown until the new question is reckoned, at once (H34)."""
+        self.card_actions.suspend()
         self._soon.start()
 
     def focus_first(self) -> None:
@@ -177,6 +177,7 @@ class CorrectSheet(QWidget):
 
     def recompute(self) -> None:
         """Reckon the question that stands in the form and show everything that follows from it."""
+        self._soon.stop()
         if not self.records.system:
             self.chart.clear_view("Add a system to begin.")
             return
@@ -186,11 +187,11 @@ class CorrectSheet(QWidget):
         self._plan = found.plan
         # The cautions stand in the form, between the chemical and its numbers.
         self.answer.render(replace(found.view, cautions=()))
-        self.answer.set_stale(False)
         self._show_messages(found.view.messages)
+        # Settle the heights now: else every level of the layout asks for a pass, and the ramp is drawn for each.
+        self._right.activate()
         if found.chart is not None:
             self.chart.render(found.chart)
-            self.chart.set_stale(False)
         elif self.chart.view is None or found.view.state == "refused":
             self.chart.clear_view("No plan, so no ramp." if found.view.state == "refused" else NOTHING_YET)
         else:
@@ -198,20 +199,31 @@ class CorrectSheet(QWidget):
         self.card_actions.mixed_on = self.records.mixed_on()
         self.card_actions.set_plan(self._plan, self.records.system, raw, now)
         parameter, system = self.records.shown_parameter(), self.records.values("system")
-        self.form.set_hints(correct.hints(parameter, system, self.records.reading_unit()))
+        self._show_surroundings(parameter, system)
+        self._show_preview()
+
+    def _show_surroundings(self, parameter: Parameter, system: Mapping[str, Typed]) -> None:
+        """Show what goes with the system, the parameter and the batch; typing elsewhere leaves it alone."""
+        stock, unit = self.records.values("stock"), self.records.reading_unit()
+        surroundings = (parameter.name, dict(system), dict(stock), unit)
+        if surroundings == self._surroundings:
+            return
+        self._surroundings = surroundings
+        self.form.set_hints(correct.hints(parameter, system, unit))
         self.form.set_assumed(correct.assumed(parameter, system))
         self.form.set_water(correct.water(system))
         self.header.show_volume(correct.volume_words(system))
         if not system.get("net_volume", Typed("")).text:
             # The volume is said once and then stands in the head; until then its field is in sight.
             self.form.steps[0].open(True)
-        self.form.set_cautions(correct.cautions(self.records.values("stock"), self._catalogue))
-        self._show_preview()
+        self.form.set_cautions(correct.cautions(stock, self._catalogue))
 
     def _show_messages(self, messages: tuple[Message, ...]) -> None:
         # What is merely still empty needs no red mark beside it; the answer's place says it.
         by_path: Mapping[str, Message] = {m.path: m for m in reversed(messages) if m.code != "missing"}
-        self.form.set_messages(by_path)
+        if by_path != self._messages:
+            self._messages = by_path
+            self.form.set_messages(by_path)
 
     # Editing
 
@@ -222,7 +234,8 @@ class CorrectSheet(QWidget):
         self.records.edit(edit.path, edit.typed, self.form)
         if edit.path in ("stock", "pump", "additive.chemical"):
             self._fill()
-        self._question_changed()
+        # At once: it takes milliseconds, and key and answer are then painted in one pass.
+        self.recompute()
 
     def _changed(self, change: Change) -> None:
         if change.initiator is self.form:
@@ -270,8 +283,8 @@ class CorrectSheet(QWidget):
         if self._plan is not None:
             self.records.edit("change.fastest_rise", self._plan.slower(ends_at), self)
 
-    def _commit_pace(self, ends_at: float) -> None:
-        self._drag_pace(ends_at)
+    def _commit_pace(self, _ends_at: float) -> None:
+        # The last step of the hand has been entered; entering it again from the newer plan would round anew.
         self._document.commit_point()
 
     # The card

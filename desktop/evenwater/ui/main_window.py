@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QTimer
 from PySide6.QtGui import QCloseEvent, QGuiApplication, QPaintEvent
-from PySide6.QtWidgets import QLabel, QMainWindow, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QMainWindow, QVBoxLayout, QWidget
 
 from evenwater.ui.theme import GRID, set_role
 
@@ -55,6 +55,11 @@ class MainWindow(QMainWindow):
     def load(self) -> None:
         """Load the libraries, the log and the sheets, and put them in the place of the empty sheet."""
         from evenwater.ui.opening import Opening
+        from evenwater.ui.theme import apply_theme
+
+        app = QApplication.instance()
+        if isinstance(app, QApplication):
+            apply_theme(app, app.font().family(), base_points=app.font().pointSizeF())
 
         self._opening = Opening(self._demo, self._log, self)
         self._opening.page_changed.connect(self._show_page)

@@ -12,8 +12,6 @@ from dataclasses import dataclass
 from PySide6.QtGui import QColor, QFont, QPalette
 from PySide6.QtWidgets import QApplication, QWidget
 
-from evenwater.ui.paper_style import PaperStyle
-
 BASE_POINTS = 11.0
 GRID = 8
 FIELD_HEIGHT = 36
@@ -160,12 +158,20 @@ def apply_theme(app: QApplication, family: str, tokens: Tokens = LIGHT, base_poi
     ``family`` is the name of the loaded font, ``base_points`` its size [pt]; everything scales
     with it.
     """
-    font = QFont(family)
-    font.setPointSizeF(base_points)
+    from evenwater.ui.paper_style import PaperStyle  # its many enumerations cost as much as a first paint may
+
+    apply_ground(app, family, tokens, base_points)
     app.setStyle(PaperStyle())
-    app.setFont(font)
     app.setPalette(palette_for(tokens))
     app.setStyleSheet(stylesheet(tokens, base_points))
+
+
+def apply_ground(app: QApplication, family: str, tokens: Tokens = LIGHT, base_points: float = BASE_POINTS) -> None:
+    """Set the font and the colours only: enough for a window with nothing but words in it."""
+    font = QFont(family)
+    font.setPointSizeF(base_points)
+    app.setFont(font)
+    app.setPalette(palette_for(tokens))
 
 
 def stylesheet(t: Tokens, base_points: float = BASE_POINTS) -> str:
