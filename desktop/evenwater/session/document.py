@@ -27,6 +27,7 @@ from evenwater.store import (
     Step,
     Store,
     StoreError,
+    label_of,
 )
 
 # The file is well, but this step no longer fits it: another window was quicker. Trying it again
@@ -271,6 +272,8 @@ class Document(QObject):
         if merge and self._later.interval() > 0:
             if not self._later.isActive():
                 self._later.start()
+            # What undo would take back is known before it is on the disk.
+            self._show_undo(UndoState(label_of(step), None))
         else:
             self.save()
         kinds = frozenset(edit.kind for edit in step.edits if not isinstance(edit, SetField))
@@ -323,6 +326,9 @@ class Document(QObject):
         except StoreError as error:
             self.saveFailed.emit(error.reason)
             return
+        self._show_undo(state)
+
+    def _show_undo(self, state: UndoState) -> None:
         if state != self._undo_state:
             self._undo_state = state
             self.undoChanged.emit(state)

@@ -32,10 +32,8 @@ def run(arguments: Sequence[str]) -> int:
     try:
         options = options_of(arguments)
     except ValueError as error:
-        print(
-            "\n".join(filter(None, (str(error) and f"evenwater: {error}", USAGE))),
-            file=sys.stderr if str(error) else sys.stdout,
-        )
+        out = sys.stderr if str(error) else sys.stdout
+        out.write(f"evenwater: {error}\n{USAGE}\n" if str(error) else f"{USAGE}\n")
         return 2 if str(error) else 0
     QCoreApplication.setApplicationName("Evenwater")
     QCoreApplication.setOrganizationName("Evenwater")
