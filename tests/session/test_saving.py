@@ -224,3 +224,34 @@ def test_cards_of_the_other_window_are_announced(document: Document, heard: List
     document.refresh()
     assert heard.take("cards") == [None]
     other.close()
+
+
+def test_typing_reaches_the_disk_by_itself_soon_after_the_key(file: Path, qtbot) -> None:
+    document = Document(Store.open(file), typing_ms=20)
+    record = _system(document)
+    document.edit(record, "ph", Typed("8"), merge=True)
+    document.edit(record, "ph", Typed("8.1"), merge=True)
+    assert document.unsaved() == 1
+    assert document.undo_text() is not None
+    qtbot.waitUntil(lambda: document.unsaved() == 0)
+    # The other window, and the same one after a power cut, read it without anything more being done here.
+    with Store.open(file) as other:
+        assert other.values(record)["ph"] == Typed("8.1")
+    document.close()
+
+
+def test_the_end_of_typing_saves_at_once(file: Path, qtbot) -> None:
+    document = Document(Store.open(file), typing_ms=60_000)
+    record = _system(document)
+    for finish in (document.commit_point, document.save):
+        document.edit(record, "ph", Typed(f"8.{document.unsaved()}{finish.__name__}"), merge=True)
+        assert document.unsaved() == 1
+        finish()
+        assert document.unsaved() == 0
+    document.edit(record, "ph", Typed("7"), merge=True)
+    assert document.undo()
+    assert document.value(record, "ph") != Typed("7")
+    document.edit(record, "ph", Typed("6"), merge=True)
+    document.close()
+    with Store.open(file) as other:
+        assert other.values(record)["ph"] == Typed("6")

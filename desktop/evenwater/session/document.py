@@ -113,7 +113,8 @@ class Document(QObject):
 
     def commit_point(self) -> None:
         """End the typing in a field, as when the focus leaves it or Enter is pressed."""
-        self._save_typing()
+        if self._later.isActive():
+            self._save_typing()
         self._waiting.commit_point()
         self._store.commit_point()
 
@@ -170,9 +171,8 @@ class Document(QObject):
         return len(self._waiting)
 
     def _save_typing(self) -> None:
-        """Save what was typed, when it is still waiting for that."""
-        if self._later.isActive():
-            self.save()
+        """Save what was typed; what undo would do has been announced with the key."""
+        if not self.save():
             self._announce_undo()
 
     def save(self) -> bool:

@@ -161,6 +161,8 @@ class Picture:
         self.box.setRange(
             xRange=(0.0, scale.end - scale.start), yRange=(scale.low, scale.high), padding=0, disableAutoRange=False
         )
+        # The box would move its curves while they are painted, and so have them painted twice.
+        self.box.prepareForPaint()
         columns = int(scale.rect.width())
         extent = QRectF(0.0, scale.low, scale.end - scale.start, scale.high - scale.low)
         for name in _SERIES:

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from evenwater.screens.views import Bar
 from evenwater.ui.paper_style import draw_sign
-from evenwater.ui.theme import scaled, tokens_of
+from evenwater.ui.theme import Tokens, scaled, tokens_of
 
 SETS_THE_PACE = "sets the pace"
 OVER = "over the limit"
@@ -27,12 +27,22 @@ class _Columns:
     word: float
 
 
+@dataclass(frozen=True)
+class _Look:
+    """Colours and fonts of one painting, fetched once for all rows."""
+
+    tokens: Tokens
+    plain: QFont
+    bold: QFont
+
+
 class LimitBars(QWidget):
     """The rows; ``set_bars`` shows them."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._bars: tuple[Bar, ...] = ()
+        self._columns = self._measure()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setAccessibleName("How near each limit is")
 
@@ -40,12 +50,20 @@ class LimitBars(QWidget):
         """Show these limits, in this order."""
         if bars == self._bars:
             return
-        longer = len(bars) != len(self._bars)
+        before, columns = self._bars, self._columns
         self._bars = bars
+        self._columns = self._measure()
         self.setAccessibleDescription("; ".join(in_words(bar) for bar in bars))
-        if longer:
+        if len(bars) != len(before):
             self.updateGeometry()
-        self.update()
+        if columns != self._columns or len(bars) != len(before):
+            self.update()
+            return
+        # Most keys change one figure: only its row is painted again.
+        height = self.row_height()
+        for n, (old, new) in enumerate(zip(before, bars, strict=True)):
+            if old != new:
+                self.update(0, n * height, self.width(), height)
 
     @property
     def bars(self) -> tuple[Bar, ...]:
@@ -58,34 +76,43 @@ class LimitBars(QWidget):
 
     def sizeHint(self) -> QSize:
         """Return the width of all columns with a bar of middling length, and the height of the rows."""
-        columns = self._columns()
+        columns = self._columns
         width = columns.label + columns.text + columns.word + 3 * _GAP + 140
         return QSize(round(width), len(self._bars) * self.row_height())
 
     def minimumSizeHint(self) -> QSize:
         """Return the least size: short bars, but every word whole."""
-        columns = self._columns()
+        columns = self._columns
         width = columns.label + columns.text + columns.word + 3 * _GAP + _BAR_WIDTHS[0]
         return QSize(round(width), len(self._bars) * self.row_height())
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint the rows."""
-        columns, height = self._columns(), self.row_height()
+        columns, height = self._columns, self.row_height()
         room = self.width() - columns.label - columns.text - columns.word - 3 * _GAP
         bar_width = min(max(room, _BAR_WIDTHS[0]), _BAR_WIDTHS[1])
         with QPainter(self) as painter:
+            look = _Look(tokens_of(self.palette()), self.font(), scaled(self.font(), 11, bold=True))
             for n, bar in enumerate(self._bars):
-                self._paint_row(painter, bar, QRectF(0, n * height, self.width(), height), columns, bar_width)
+                row = QRectF(0, n * height, self.width(), height)
+                if row.intersects(QRectF(event.rect())):
+                    self._paint_row(painter, bar, row, bar_width, look)
 
-    def _paint_row(self, painter: QPainter, bar: Bar, row: QRectF, columns: _Columns, bar_width: float) -> None:
-        tokens = tokens_of(self.palette())
+    def changeEvent(self, event: QEvent) -> None:
+        """Measure again with another font."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self._columns = self._measure()
+            self.updateGeometry()
+
+    def _paint_row(self, painter: QPainter, bar: Bar, row: QRectF, bar_width: float, look: _Look) -> None:
+        tokens, columns, bold = look.tokens, self._columns, look.bold
         colour = QColor(tokens.stop if bar.over else tokens.blue if bar.binds else tokens.ink)
         fill = QColor(tokens.stop if bar.over else tokens.blue if bar.binds else tokens.rule)
         if not self.isEnabled():
             colour = fill = QColor(tokens.rule)
-        bold = scaled(self.font(), 11, bold=True)
         marked = bar.binds or bar.over
-        painter.setFont(bold if marked else self.font())
+        painter.setFont(bold if marked else look.plain)
         painter.setPen(colour)
         base = row.top() + (row.height() - QFontMetricsF(bold).height()) / 2 + QFontMetricsF(bold).ascent()
         painter.drawText(QPointF(0, base), bar.label)
@@ -105,7 +132,7 @@ class LimitBars(QWidget):
             left += size + 4
         painter.drawText(QPointF(left, base), word)
 
-    def _columns(self) -> _Columns:
+    def _measure(self) -> _Columns:
         metrics = QFontMetricsF(scaled(self.font(), 11, bold=True))
 
         def widest(texts: list[str]) -> float:
