@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import tomllib
+from collections.abc import Iterator
 from datetime import UTC, datetime, timedelta
 from typing import Any
 
@@ -22,10 +23,11 @@ DEMO = resources() / "demo.toml"
 
 
 @pytest.fixture
-def room(qapp: object) -> Document:
+def room(qapp: object) -> Iterator[Document]:
     document = Document(Store.open_memory())
     assert fill_from(document, DEMO, NOW)
-    return document
+    yield document
+    document.close()
 
 
 def _question(room: Document, record_id: str) -> dict[str, Any]:

@@ -198,3 +198,4 @@ def test_signals_reach_only_this_document(document: Document, heard: Listener) -
     other.fill([NewRecord("system", {"name": Typed("x")}, "a")])
     other.edit("a", "name", Typed("y"))
     assert heard.all == []
+    other.close()

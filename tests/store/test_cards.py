@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from zoneinfo import ZoneInfo
@@ -21,11 +22,12 @@ def _card(plan_id: str, parameter: str = "alkalinity", system: str = "a", versio
 
 
 @pytest.fixture
-def store() -> Store:
+def store() -> Iterator[Store]:
     made = Store.open_memory()
     made.apply(added("a"))
     made.apply(added("b"))
-    return made
+    yield made
+    made.close()
 
 
 def _states(store: Store) -> dict[str, str]:

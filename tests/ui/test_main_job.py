@@ -169,6 +169,8 @@ def test_H34_a_half_typed_plan_cannot_be_printed(demo: MainWindow, qtbot, tmp_pa
     assert sheet.card_actions.plan is None, "between the key and the reckoning there is no plan"
     sheet.card_actions.write(tmp_path / "never.pdf")
     reckoned(sheet, qtbot)
+    assert sheet.answer.view.figure == "", "a stale figure is shown as --"
+    assert "question has changed" in sheet.chart.readout
     assert not sheet.card_actions.save.isEnabled()
     assert not sheet.card_actions.print.isEnabled()
     sheet.card_actions.write(tmp_path / "never.pdf")

@@ -83,11 +83,15 @@ class Plan:
 
 @dataclass(frozen=True)
 class Evaluated:
-    """What the sheet shows of a question; ``plan`` and ``chart`` only when it is answered."""
+    """What the sheet shows of a question; ``plan`` and ``chart`` only when it is answered.
+
+    ``unread`` says that a field is empty or cannot be taken yet, as in the middle of a number.
+    """
 
     view: AnswerView
     plan: Plan | None = None
     chart: ChartView | None = None
+    unread: bool = False
 
 
 def is_bottle(stock: Values) -> bool:
@@ -147,7 +151,7 @@ def evaluate(raw: Mapping[str, Any], catalogue: Catalogue, now: datetime) -> Eva
     """
     question = intake.correction(raw, catalogue, now.astimezone(UTC))
     if isinstance(question, intake.Unread):
-        return Evaluated(view(question, now))
+        return Evaluated(view(question, now), unread=True)
     shown = shown_of(question, now.tzinfo)
     result = solve(question)
     if isinstance(result, Answer):

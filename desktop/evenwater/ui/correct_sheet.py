@@ -192,9 +192,12 @@ class CorrectSheet(QWidget):
         self._right.activate()
         if found.chart is not None:
             self.chart.render(found.chart)
-        elif self.chart.view is None or found.view.state == "refused":
-            self.chart.clear_view("No plan, so no ramp." if found.view.state == "refused" else NOTHING_YET)
+        elif not found.unread:
+            self.chart.clear_view("No plan, so no ramp.")
+        elif self.chart.view is None:
+            self.chart.clear_view(NOTHING_YET)
         else:
+            # In the middle of a number the last ramp stays, greyed, and says that it is not of this question.
             self.chart.set_stale(True)
         self.card_actions.mixed_on = self.records.mixed_on()
         self.card_actions.set_plan(self._plan, self.records.system, raw, now)
