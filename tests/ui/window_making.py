@@ -90,6 +90,7 @@ def opened(log: Path | None, qtbot, **options: object) -> MainWindow:
     """Open a window on a log and wait until its page is there."""
     window = MainWindow(log=log, **options)  # type: ignore[arg-type]
     qtbot.addWidget(window)
+    window.setWindowState(Qt.WindowState.WindowNoState)
     window.resize(1366, 768)
     window.show()
     window.activateWindow()

@@ -121,7 +121,7 @@ def _answered(answer: Answer, now: datetime) -> AnswerView:
         bars=bars,
         working=working(answer, shown),
         cautions=cautions,
-        remarks=tuple(words.sentence(r, shown) for r in answer.remarks),
+        remarks=_FASTER.get(answer.set_by, ()) + tuple(words.sentence(r, shown) for r in answer.remarks),
         spoken=f"{number} {_SPOKEN[unit]} {second}. {set_by}.",
     )
 
@@ -131,6 +131,13 @@ BOTTLE = (
     "Read the bottle's own safety sheet first; it wins over this page.",
     "If it gets in the eyes, rinse for at least 15 minutes and get medical help.",
 )
+
+
+# What to do when it is not the daily rise that sets the pace.
+_FASTER = {
+    "single_dose": ("More doses a day would make it faster.",),
+    "pump_share": ("A faster pump or a stronger stock would make it faster.",),
+}
 
 
 def _set_by(answer: Answer, bars: tuple[Bar, ...]) -> str:

@@ -53,6 +53,11 @@ class CardPreview(QWidget):
         self.mono.toggled.connect(self._paint)
         self.resize(900, 760)
 
+    @property
+    def card(self) -> CardView | None:
+        """The card that is shown."""
+        return self._card
+
     def show_card(self, card: CardView, paper: str) -> None:
         """Show a card on a paper."""
         self._card, self._paper = card, paper

@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, QTimer
+from PySide6.QtCore import QEvent, Qt, QTimer
 from PySide6.QtGui import QCloseEvent, QGuiApplication, QPaintEvent
 from PySide6.QtWidgets import QApplication, QLabel, QMainWindow, QVBoxLayout, QWidget
 
@@ -39,7 +39,7 @@ class MainWindow(QMainWindow):
         screen = QGuiApplication.primaryScreen().availableGeometry()
         self.resize(min(_WIDTH, screen.width()), min(_HEIGHT, screen.height()))
         if screen.width() <= _WIDTH:
-            self.showMaximized()
+            self.setWindowState(Qt.WindowState.WindowMaximized)
 
     def opening(self) -> Opening | None:
         """Return what was opened, or None before it is."""
