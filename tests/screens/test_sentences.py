@@ -94,7 +94,7 @@ PRODUCED: dict[str, tuple[dict[str, Any], list[str]]] = {
     "two_marks": ({"system.net_volume": "1.250.0 L"}, ["“1.250.0 L”"]),
     "ends_with_mark": ({"system.net_volume": "340, L"}, ["“340, L”"]),
     "plus_sign": ({"system.net_volume": "+340 L"}, ["plus"]),
-    "number_too_long": ({"system.net_volume": "340.00000000000001 L"}, ["15"]),
+    "number_too_long": ({"system.net_volume": f"340.{'0' * 40}1 L"}, ["40"]),
     "two_readings": ({"system.net_volume": "1,250 L"}, ["1.25 L", "1250 L"]),
     "not_whole": ({"pump.doses_per_day": "2.5"}, ["“2.5”"]),
     "out_of_range": ({"system.net_volume": "6000000 L"}, ["6000000 L", "5000000 L"]),

@@ -89,7 +89,8 @@ def example(sheet: CorrectSheet, qtbot) -> None:
 def opened(log: Path | None, qtbot, **options: object) -> MainWindow:
     """Open a window on a log and wait until its page is there."""
     window = MainWindow(log=log, **options)  # type: ignore[arg-type]
-    qtbot.addWidget(window)
+    # qtbot holds its widgets weakly; the closure keeps this one until it has been closed, and its log with it.
+    qtbot.addWidget(window, before_close_func=lambda _: window.isVisible())
     window.setWindowState(Qt.WindowState.WindowNoState)
     window.resize(1366, 768)
     window.show()

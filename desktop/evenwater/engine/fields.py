@@ -20,7 +20,7 @@ SALINITY = Field("system.salinity", "salinity", "ppt", 5.0, 45.0, bare=True)
 TEMPERATURE = Field("system.temperature", "temperature", "degC", 5.0, 40.0)
 PH = Field("system.ph", "number", "", 6.0, 10.0, bare=True)
 DISSOLVED = Field("additive.dissolved", "mass", "g", 0.0, 1_000_000.0, above_low=True)
-MADE_UP_TO = Field("additive.made_up_to", "volume", "L", 0.0, 10_000.0, above_low=True)
+MADE_UP_TO = Field("additive.made_up_to", "volume", "L", 0.0, 1_000.0, above_low=True)
 PURITY = Field("additive.purity", "share", "%", 0.0, 100.0, above_low=True)
 LABEL_DOSE = Field("additive.label.dose", "volume", "mL", 0.0, 1_000_000.0, above_low=True)
 LABEL_WATER = Field("additive.label.water", "volume", "L", 0.0, 5_000_000.0, above_low=True)
@@ -68,9 +68,10 @@ def rise(path: str, parameter: Parameter) -> Field:
     Returns
     -------
     Field
-        From zero to the highest plausible value, per day.
+        From zero to ten times the hard rise: more than any tank uses, and little enough that "1.250"
+        is read as a decimal.
     """
-    return Field(path, f"{parameter.kind} per day", rise_unit(parameter), 0.0, parameter.plausible[1])
+    return Field(path, f"{parameter.kind} per day", rise_unit(parameter), 0.0, 10.0 * parameter.rise_hard)
 
 
 def label_raises(parameter: Parameter) -> Field:

@@ -16,7 +16,8 @@ from evenwater.engine.quantities import Entered, Water, from_canonical, to_canon
 from evenwater.engine.reasons import Reason
 from evenwater.engine.units import KINDS, Kind, Unit
 
-_LONGEST_NUMBER = 15
+# More digits than any two floats need to be told apart, and few enough to be looked at.
+_LONGEST_NUMBER = 40
 _TOKEN = re.compile(r"([+\-\u2212]?[0-9.,]+)[ ]?(.*)", re.DOTALL | re.ASCII)
 _NUMBER = re.compile(r"-?(?:[0-9]+(?:[.,][0-9]+)?|[.,][0-9]+)", re.ASCII)
 _THOUSANDS = re.compile(r"-?[1-9][0-9]{0,2}[.,][0-9]{3}", re.ASCII)

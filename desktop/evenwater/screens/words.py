@@ -90,7 +90,7 @@ _ENTRY: dict[str, Callable[[Params], str]] = {
     "two_marks": lambda p: f"“{p['text']}” has more than one point or comma. Write one decimal mark and no thousands.",
     "ends_with_mark": lambda p: f"“{p['text']}” ends with a decimal mark. Write the digits after it, or leave it out.",
     "plus_sign": lambda p: "Write the value itself, without a plus sign.",
-    "number_too_long": lambda p: "That number has more digits than can be kept. Use 15 or fewer.",
+    "number_too_long": lambda p: "That number has more digits than can be kept. Use 40 or fewer.",
     "two_readings": lambda p: (
         f"“{p['text']}” can be read in two ways: {' or '.join(_choice(r) for r in p['readings'])}."
         if len(p["readings"]) > 1
