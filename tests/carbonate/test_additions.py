@@ -71,7 +71,9 @@ def test_every_chemical_of_the_catalogue_is_neutral_unless_it_is_listed_here() -
     before = tank()
     for name, listed in catalogue().chemicals.items():
         if name not in CARRIED:
-            assert float(add(before, addition_of(listed, 0.1)).ph_total) == float(before.ph_total), name
+            after = add(before, addition_of(listed, 0.1))
+            # The solver answers to 1e-11.
+            assert float(after.ph_total) == pytest.approx(float(before.ph_total), abs=1e-9), name
 
 
 @given(pressures, alkalinities, chemicals, st.floats(0.001, 1.0))
@@ -160,7 +162,7 @@ def test_most_below_a_ph_ends_at_that_ph(pco2_uatm: float, alkalinity: float, na
     most = float(most_below_ph(before, addition_of(chemical(name), 1.0), ceiling))
     if np.isinf(most):
         far = add(before, addition_of(chemical(name), 1000.0))
-        assert float(far.ph_total) < max(ceiling, float(before.ph_total))
+        assert float(far.ph_total) <= max(ceiling, float(before.ph_total)) + 1e-9
     elif most == 0.0:
         assert float(before.ph_total) >= ceiling - 1e-9
     else:

@@ -117,9 +117,7 @@ def test_tank_with_its_own_calcium_boron_and_nutrients_agrees() -> None:
     )
     dic = np.linspace(0.9, 5.0, 40)
     state = from_alkalinity_dic(water, np.linspace(1.0, 6.0, 40), dic)
-    found = reference(
-        np.linspace(1000.0, 6000.0, 40), 1000.0 * dic, (ALKALINITY, DIC), water, **same_constants(water)
-    )
+    found = reference(np.linspace(1000.0, 6000.0, 40), 1000.0 * dic, (ALKALINITY, DIC), water, **same_constants(water))
     ph, saturation = off(state, found)
     assert ph <= 1e-9
     assert saturation <= 1e-9
@@ -141,8 +139,8 @@ def test_ph_on_any_scale_is_taken_as_the_reference_takes_it() -> None:
 def test_reference_itself_gives_the_published_example() -> None:
     """Example 2 of CO2SYS: pH 7.8 (total) at 25 degC is 7.99035705953435 (seawater scale) at 2 degC and 4000 dbar.
 
-    Alkalinity 2400, silicate 50, phosphate 2 umol/kg, constants of Mehrbach refitted; as printed in its readme, salinity
-    35 as in its other examples. No tank is under pressure, so the product has no such figure; this shows that the
+    Alkalinity 2400, silicate 50, phosphate 2 umol/kg, constants of Mehrbach refitted; as printed in its readme,
+    salinity 35 as in its other examples. No tank is under pressure, so the product has no such figure; this shows that the
     reference of this file is the published program (its gas constant differs in the sixth digit: 1e-7 of pH).
     """
     found = pyco2sys.sys(

@@ -150,6 +150,6 @@ def test_every_row_has_a_source_and_every_difference_a_reason() -> None:
 
 
 def test_nbs_scale_is_where_a_meter_set_with_buffers_reads() -> None:
-    """0.14 above total: 0.13 to 0.15 at salinity 35 and 25 degC is what electrodes show (common practice, no source)."""
+    """0.14 above total: electrodes show 0.13 to 0.15 at salinity 35, 25 degC (common practice, no source)."""
     constants = seawater(35.0, 25.0).acids.constants
     assert 0.13 < float(constants.ph_offset(PhScale.NBS)) < 0.15

@@ -81,7 +81,9 @@ def test_a_million_random_states_all_converge() -> None:
 
 
 @given(salinities, temperatures, alkalinities, acidities)
-def test_round_robin_every_pair_gives_the_same_state(salinity: float, temperature_c: float, dic: float, ph: float) -> None:
+def test_round_robin_every_pair_gives_the_same_state(
+    salinity: float, temperature_c: float, dic: float, ph: float
+) -> None:
     water = seawater(salinity, temperature_c, phosphate_mmol_per_kg=0.001, silicate_mmol_per_kg=0.01)
     first = from_dic_ph(water, dic, ph)
     alkalinity = first.alkalinity_meq_per_kg

@@ -79,7 +79,8 @@ def fluoride_dickson_riley_1979(salinity: Figure, temperature_c: Figure) -> Floa
     -----
     Source: Dickson and Riley 1979, Mar. Chem. 7, 89, brought to mol per kg of seawater as in Dickson and Goyet 1994.
     Valid for salinity 0 to 45 and 5 to 35 degC (from memory). Preferred to Perez and Fraga 1987, whose figures some
-    handbooks take to be on the total scale and some programs on the free one; fluoride moves pH by less than 0.00001.
+    handbooks take to be on the total scale and some programs on the free one; fluoride moves pH on the total scale by
+    less than 0.00001.
     """
     s, t = floats(salinity), kelvin(temperature_c)
     return np.exp(1590.2 / t - 12.641 + 1.525 * np.sqrt(ionic_strength(s))) * (1.0 - 0.001005 * s)

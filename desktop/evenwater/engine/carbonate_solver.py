@@ -21,8 +21,8 @@ Part = Callable[[Floats], tuple[Floats, Floats]]
 _START = float(np.log(10.0**-8.1))
 # A step this small in ln [H+] ends the search: 1e-11 of pH, the square of it after a step of Newton's.
 _CLOSE = 2.0e-11
-# Newton needs 4 to 8 rounds. After so many only halving is allowed, and halving a bracket of any width that
-# floats allow ends in under 50.
+# Newton needs 4 to 9 rounds for the water of a tank. After 20 only halving is allowed, and halving a bracket of any
+# width that floats allow ends in under 50.
 _NEWTON_ROUNDS, _ROUNDS = 20, 80
 
 
