@@ -8,11 +8,11 @@ import re
 import sys
 import tomllib
 from collections.abc import Sequence
-from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
+from evenwater import headless_chemistry, headless_stock
 from evenwater.assets import resources
 from evenwater.engine import catalogue, intake
 from evenwater.engine.catalogue import Catalogue
@@ -22,22 +22,13 @@ from evenwater.engine.fields import SALINITY, TEMPERATURE
 from evenwater.engine.quantities import Water, to_canonical
 from evenwater.engine.reader import Ask, Ok, Wrong, read
 from evenwater.engine.reasons import Reason
+from evenwater.headless_outcome import ANSWERED, REFUSED, UNREADABLE, Outcome, refused
 from evenwater.question_file import Fault, faults
 from evenwater.screens import answer_json, dose_card
 from evenwater.screens.local_zone import LocalZone
 from evenwater.screens.shown import Shown
 
-ANSWERED, UNREADABLE, REFUSED = 0, 2, 3
 _WORST = (ANSWERED, REFUSED, UNREADABLE)
-
-
-@dataclass(frozen=True)
-class Outcome:
-    """What became of one file: exit status, the JSON object, and the plan when there is one."""
-
-    status: int
-    body: dict[str, Any]
-    answer: Answer | None = None
 
 
 def run(arguments: Sequence[str]) -> int:
@@ -145,6 +136,10 @@ def answer_file(file: Path, known: Catalogue, now: datetime) -> Outcome:
         return _unreadable(found)
     if raw["kind"] == "convert":
         return _convert(raw, known)
+    if raw["kind"] == "chemistry":
+        return headless_chemistry.answer(raw, known)
+    if raw["kind"] == "stock":
+        return headless_stock.answer(raw, known)
     return _correction(raw, known, now)
 
 
@@ -156,11 +151,11 @@ def _unreadable(found: Sequence[Fault]) -> Outcome:
 def _correction(raw: dict[str, Any], known: Catalogue, now: datetime) -> Outcome:
     question = intake.correction(raw, known, now)
     if isinstance(question, intake.Unread):
-        return _refused(*question.reasons)
+        return refused(*question.reasons)
     shown = Shown(question.parameter, question.unit, question.system.water)
     result = solve(question)
     if isinstance(result, Refused):
-        return _refused(*result.reasons, shown=shown)
+        return refused(*result.reasons, shown=shown)
     return Outcome(ANSWERED, answer_json.answered(result), result)
 
 
@@ -169,21 +164,17 @@ def _convert(raw: dict[str, Any], known: Catalogue) -> Outcome:
     for name, field in (("salinity", SALINITY), ("temperature", TEMPERATURE)):
         found = read(raw.get(name, ""), field)
         if isinstance(found, Ask | Wrong):
-            return _refused(Reason(found.reason.code, found.reason.params, name))
+            return refused(Reason(found.reason.code, found.reason.params, name))
         if isinstance(found, Ok):
             figures[name] = to_canonical(float(found.entered.number), field.kind, found.entered.unit)
     water = Water(figures.get("salinity", standard.salinity), figures.get("temperature", standard.temperature_c))
     name = raw.get("parameter", "")
     if name and name not in known.parameters:
-        return _refused(Reason("unknown_parameter", {"text": name, "choices": tuple(known.parameters)}, "parameter"))
+        return refused(Reason("unknown_parameter", {"text": name, "choices": tuple(known.parameters)}, "parameter"))
     result = convert(raw["value"], raw["to"], known.parameters[name].kind if name else None, water)
     if isinstance(result, Reason):
-        return _refused(result)
+        return refused(result)
     return Outcome(ANSWERED, {"status": "answered", "result": {"value": result.value, "unit": result.unit}})
-
-
-def _refused(*reasons: Reason, shown: Shown | None = None) -> Outcome:
-    return Outcome(REFUSED, {"status": "refused", "reasons": [answer_json.reason(r, shown) for r in reasons]})
 
 
 def _report(file: Path, outcome: Outcome, as_text: bool) -> None:
@@ -191,7 +182,9 @@ def _report(file: Path, outcome: Outcome, as_text: bool) -> None:
         place = f"{file}:{problem['line']}" if problem["line"] else str(file)
         field = f"{problem['field']}: " if problem["field"] else ""
         print(f"{place}: {field}{problem['text']}", file=sys.stderr)
-    if as_text:
+    if as_text and outcome.lines:
+        print("\n".join(outcome.lines))
+    elif as_text:
         print(answer_json.text(outcome.body, outcome.answer, _here(outcome.answer)))
     else:
         print(json.dumps(outcome.body, ensure_ascii=False, allow_nan=False))

@@ -10,7 +10,7 @@ from typing import Any
 
 from evenwater.engine.fields import DOSES_PER_DAY
 
-KINDS = ("correction", "convert")
+KINDS = ("correction", "convert", "stock", "chemistry")
 _TIME = "2026-11-25T09:00:00+00:00"
 # Each field as it is written, which is also what a fault shows.
 _CORRECTION: dict[str, dict[str, str]] = {
@@ -36,6 +36,28 @@ _CONVERT = {
     "value": '"140 ppm as CaCO3"', "to": '"dKH"', "parameter": '"alkalinity"', "salinity": '"35"',
     "temperature": '"25 degC"',
 }  # fmt: skip
+_STOCK_LABEL = {"parameter": '"alkalinity"', **_LABEL}
+_STOCK_TEMPERATURE = '"20 degC"'
+_WANTED = {
+    "parameter": '"alkalinity"', "strength": '"2000 meq/L"', "dose": '"1 mL"', "water": '"100 L"', "raises": '"0.1 dKH"',
+    "partner": '{ chemical = "calcium chloride dihydrate", dissolved = "147 g", made_up_to = "1 L" }',
+}  # fmt: skip
+_PARTNER = {
+    "chemical": '"calcium chloride dihydrate"', "dissolved": '"147 g"', "made_up_to": '"1 L"', "purity": '"100 %"',
+}  # fmt: skip
+_CHEMISTRY = {
+    "system": {
+        "net_volume": '"340 L"', "salinity": '"35"', "temperature": '"25 degC"', "alkalinity": '"6.8 dKH"', "ph": '"8.1"',
+        "pco2": '"420 uatm"', "ph_scale": '"NBS"', "calcium": '"420 mg/L"',
+    },
+    "addition": {"chemical": '"sodium carbonate anhydrous"', "amount": '"3 g"'},
+}  # fmt: skip
+_CHEMISTRY_NEEDED = {
+    "system": ("net_volume", "salinity", "temperature", "alkalinity"),
+    "addition": ("chemical", "amount"),
+}
+# The three ways to say what strength is wanted, each with the fields that it needs.
+_WAYS = (("strength",), ("dose", "water", "raises"), ("partner",))
 # A missing reading is no fault of the file: the water has not been tested, and the answer says so.
 _NEEDED = {
     "system": ("net_volume",),
@@ -80,6 +102,10 @@ def faults(raw: Mapping[str, Any], text: str) -> list[Fault]:
     elif kind == "convert":
         given = {name: value for name, value in raw.items() if name != "kind"}
         found = _fields("", given, _CONVERT) + _missing("", given, ("value", "to"), _CONVERT)
+    elif kind == "stock":
+        found = _stock(raw)
+    elif kind == "chemistry":
+        found = _chemistry(raw)
     else:
         found = _correction(raw)
     return [Fault(line_of(text, path), path, said) for path, said in found]
@@ -101,26 +127,82 @@ def _correction(raw: Mapping[str, Any]) -> list[tuple[str, str]]:
     return found
 
 
-def _fields(table: str, given: Mapping[str, Any], spec: Mapping[str, str]) -> list[tuple[str, str]]:
+def _stock(raw: Mapping[str, Any]) -> list[tuple[str, str]]:
+    allowed = ("kind", "temperature", "additive", "wanted")
+    found = [(name, _unknown(allowed)) for name in raw if name not in allowed]
+    if "temperature" in raw:
+        found += _value("temperature", raw["temperature"], _STOCK_TEMPERATURE)
+    additive, wanted = raw.get("additive", {}), raw.get("wanted")
+    if not isinstance(additive, Mapping):
+        return [*found, ("additive", "must be a table: [additive]")]
+    spec = _CORRECTION["additive"]
+    found += _fields("additive", additive, spec, _STOCK_LABEL)
+    beside = next((name for name in ("label", "dissolved") if name in additive), "")
+    if wanted is not None and beside:
+        return [*found, ("wanted", f"stands beside additive.{beside}, which says the strength. Leave one of them out.")]
+    if "label" in additive:
+        return found
+    needed = _NEEDED["additive"] if wanted is None else ("chemical", "made_up_to")
+    return found + _missing("additive", additive, needed, spec) + ([] if wanted is None else _wanted(wanted))
+
+
+def _wanted(wanted: Any) -> list[tuple[str, str]]:
+    if not isinstance(wanted, Mapping):
+        return [("wanted", "must be a table: [wanted]")]
+    said = {name: value for name, value in wanted.items() if name != "partner"}
+    found = _fields("wanted", said, _WANTED)
+    ways = [way for way in _WAYS if any(name in wanted for name in way)]
+    if len(ways) != 1 or (ways == [("partner",)] and "parameter" in wanted):
+        choices = "strength; or dose, water and raises; or partner alone"
+        return [*found, ("wanted", f"says the strength in no way, or in several. Write one of: {choices}.")]
+    if "partner" not in wanted:
+        return found + _missing("wanted", wanted, ways[0], _WANTED)
+    partner = wanted["partner"]
+    if not isinstance(partner, Mapping):
+        return [*found, ("wanted.partner", f"must be a table with {', '.join(_PARTNER)}.")]
+    path = "wanted.partner"
+    return found + _fields(path, partner, _PARTNER) + _missing(path, partner, _NEEDED["additive"], _PARTNER)
+
+
+def _chemistry(raw: Mapping[str, Any]) -> list[tuple[str, str]]:
+    allowed = ("kind", *_CHEMISTRY)
+    found = [(name, _unknown(allowed)) for name in raw if name not in allowed]
+    for table, spec in _CHEMISTRY.items():
+        given = raw.get(table, {})
+        if not isinstance(given, Mapping):
+            found.append((table, f"must be a table: [{table}]"))
+            continue
+        needed = _CHEMISTRY_NEEDED[table]
+        if table == "system":
+            if "ph" in given and "pco2" in given:
+                found.append(("system.pco2", "stands beside ph. Give one of the two; the other follows from it."))
+            needed = (*needed, "pco2" if "pco2" in given else "ph")
+        found += _fields(table, given, spec) + _missing(table, given, needed, spec)
+    return found
+
+
+def _fields(
+    table: str, given: Mapping[str, Any], spec: Mapping[str, str], label: Mapping[str, str] = _LABEL
+) -> list[tuple[str, str]]:
     found = []
     for name, value in given.items():
         path = f"{table}.{name}" if table else name
         if name not in spec:
             found.append((path, _unknown(spec)))
         elif path == "additive.label":
-            found += _label(path, value, given)
+            found += _label(path, value, given, label)
         else:
             found += _value(path, value, spec[name])
     return found
 
 
-def _label(path: str, value: Any, additive: Mapping[str, Any]) -> list[tuple[str, str]]:
+def _label(path: str, value: Any, additive: Mapping[str, Any], spec: Mapping[str, str]) -> list[tuple[str, str]]:
     if not isinstance(value, Mapping):
-        return [(path, f"must be a table with {', '.join(_LABEL)}.")]
+        return [(path, f"must be a table with {', '.join(spec)}.")]
     beside = [name for name in additive if name in _CORRECTION["additive"] and name != "label"]
     if beside:
         return [(path, f"stands beside {', '.join(beside)}. Give a chemical or a label, not both.")]
-    return _fields(path, value, _LABEL) + _missing(path, value, tuple(_LABEL), _LABEL)
+    return _fields(path, value, spec) + _missing(path, value, tuple(_LABEL), spec)
 
 
 def _value(path: str, value: Any, example: str) -> list[tuple[str, str]]:

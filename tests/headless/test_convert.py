@@ -74,7 +74,7 @@ def test_every_pair_of_units_and_back(tmp_path: Path, kind: str, unit: str, to: 
 def test_the_table_above_has_every_unit_of_its_lists() -> None:
     for kind, sizes in SIZE.items():
         assert sizes.keys() == {unit.id for unit in KINDS[kind].units}
-    others = {"dose", "flow", "share", "number", "ion", "salinity", "temperature"}
+    others = {"dose", "flow", "pressure", "share", "number", "ion", "salinity", "temperature"}
     assert {name for name in KINDS if not name.endswith(" per day")} == SIZE.keys() | others
 
 

@@ -10,7 +10,7 @@ import pytest
 
 from tests.headless.asking import Said, ask, example, on_label
 
-WHOLE = (example(), example("convert"), on_label(example()))
+WHOLE = (example(), example("convert"), example("stock"), example("chemistry"), on_label(example()))
 LINES = [line for whole in WHOLE for line in whole.split("\n") if line.strip() and not line.startswith("#")]
 # Values that ask for trouble: other types, other marks, other units, extremes.
 VALUES = (

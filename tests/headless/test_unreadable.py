@@ -97,7 +97,7 @@ def test_unknown_kind_names_the_kinds(tmp_path: Path, kind: str | None, allowed:
     assert said.status == 2
     assert [field for _, field in said.problems] == ["kind"]
     assert allowed in said.err
-    assert "correction, convert" in said.err
+    assert "correction, convert, stock, chemistry" in said.err
 
 
 def test_unknown_table_and_field_name_what_is_allowed(tmp_path: Path) -> None:

@@ -150,9 +150,18 @@ PRODUCED: dict[str, tuple[dict[str, Any], list[str]]] = {
     "no_use": ({"change.daily_use": None}, ["Alkalinity"]),
     "whole_jug_harms": ({}, ["23.3 dKH", "14 dKH"]),
 }  # fmt: skip
-# The second reckoning cannot be made to disagree from outside; a side effect forbids through the alkalinity of lime.
+# The second reckoning cannot be made to disagree from outside; a side effect forbids through the alkalinity of lime; what
+# is said of a matched pair and of a tank's chemistry answers questions of other kinds.
 BY_HAND = {
     "check_disagrees": (Reason("check_disagrees", {"what": ("end",), "end_value": 3.0, "planned": 2.9}), ["report"]),
+    "no_pair": (
+        Reason("no_pair", {"chemical": "calcium hydroxide", "partner": "sodium bicarbonate"}),
+        ["Calcium hydroxide", "sodium bicarbonate"],
+    ),
+    "impossible_water": (Reason("impossible_water", {"ph": 10.0}, "system.ph"), ["10", "scale"]),
+    "may_precipitate": (Reason("may_precipitate", {"saturation": 9.27, "most": 7.0}), ["9.27", "above 7"]),
+    "calcium_assumed": (Reason("calcium_assumed", {"calcium": 421.2}), ["421 mg per L"]),
+    "constants_extrapolated": (Reason("constants_extrapolated", {"salinity": 10.0, "degc": 7.5}), ["10", "7.5 °C"]),
     "also_raises_forbids": (Reason("also_raises_forbids", {"other": "calcium", "hard": 50.0}), ["calcium"]),
 }
 

@@ -19,9 +19,15 @@ VOLUME_UNCERTAINTY = Field("system.volume_uncertainty", "share", "%", 0.0, 50.0)
 SALINITY = Field("system.salinity", "salinity", "ppt", 5.0, 45.0, bare=True)
 TEMPERATURE = Field("system.temperature", "temperature", "degC", 5.0, 40.0)
 PH = Field("system.ph", "number", "", 6.0, 10.0, bare=True)
+# Twice what is plausible in a tank: the constants of seawater know nothing beyond.
+ALKALINITY = Field("system.alkalinity", "alkalinity", "dKH", 0.0, 30.0, above_low=True)
+PCO2 = Field("system.pco2", "pressure", "uatm", 10.0, 20_000.0)
+AMOUNT = Field("addition.amount", "mass", "g", 0.0, 1_000_000.0, above_low=True)
 DISSOLVED = Field("additive.dissolved", "mass", "g", 0.0, 1_000_000.0, above_low=True)
 MADE_UP_TO = Field("additive.made_up_to", "volume", "L", 0.0, 1_000.0, above_low=True)
 PURITY = Field("additive.purity", "share", "%", 0.0, 100.0, above_low=True)
+# The rows of solubility run from freezing to 30 degC.
+STOCK_TEMPERATURE = Field("temperature", "temperature", "degC", 0.0, 30.0)
 LABEL_DOSE = Field("additive.label.dose", "volume", "mL", 0.0, 1_000_000.0, above_low=True)
 LABEL_WATER = Field("additive.label.water", "volume", "L", 0.0, 5_000_000.0, above_low=True)
 FLOW = Field("pump.flow", "flow", "mL/min", 0.0, 100_000.0, above_low=True)
@@ -78,6 +84,23 @@ def label_raises(parameter: Parameter) -> Field:
     """Return the field for "raises y L of water by ..." on a bottle's label."""
     high = SALINITY.high if parameter.kind == "salinity" else _ADMITTED * parameter.plausible[1]
     return Field("additive.label.raises", parameter.kind, parameter.display_unit, 0.0, high, above_low=True)
+
+
+def stock_strength(parameter: Parameter) -> Field:
+    """Return the field for the strength a stock is wanted to have per litre.
+
+    Parameters
+    ----------
+    parameter : Parameter
+        The parameter the strength is counted in.
+
+    Returns
+    -------
+    Field
+        Up to a million of the canonical unit, which no stock reaches.
+    """
+    canonical = KINDS[parameter.kind].canonical.id
+    return Field("wanted.strength", parameter.kind, canonical, 0.0, 1_000_000.0, above_low=True)
 
 
 def kind_of(unit: str) -> str | None:

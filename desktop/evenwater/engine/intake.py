@@ -5,119 +5,22 @@ The window's form and the question file hand over the same nested mapping, so bo
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from dataclasses import dataclass, field
 from datetime import UTC, datetime
-from typing import Any
 
 from evenwater.engine import fields
-from evenwater.engine.catalogue import Catalogue, Chemical, Parameter
+from evenwater.engine.catalogue import Catalogue, Parameter
+from evenwater.engine.form import Form, Raw, Unread
 from evenwater.engine.quantities import Typed, Water, to_canonical
 from evenwater.engine.question import VOLUME_UNCERTAINTY, CorrectionQuestion, Pump, System
-from evenwater.engine.reader import Empty, Field, Ok, read
 from evenwater.engine.reasons import Reason
-from evenwater.engine.stock import Additive, Dissolved, Labelled
+from evenwater.engine.stock import Additive, Labelled
+from evenwater.engine.stock_intake import dissolved
 
-Raw = Mapping[str, Any]
+__all__ = ["DOSES_PER_DAY", "LARGEST_SHARE", "Raw", "Unread", "correction", "water_of"]
 
 # Common practice, no source: a metering pump rests at least half the time, and doses hourly.
 LARGEST_SHARE = 0.5
 DOSES_PER_DAY = 24
-# Plans reach years ahead; a date outside these years is a slip of the keyboard.
-_FIRST_YEAR, _LAST_YEAR = 1970, 2200
-
-
-@dataclass(frozen=True)
-class Unread:
-    """What stands between the form and a question.
-
-    ``missing`` are fields that are still empty, ``wrong`` fields whose content cannot be taken.
-    """
-
-    missing: tuple[Reason, ...]
-    wrong: tuple[Reason, ...]
-
-    @property
-    def reasons(self) -> tuple[Reason, ...]:
-        """All of them, what is wrong first."""
-        return self.wrong + self.missing
-
-
-@dataclass
-class _Reader:
-    """Collects every problem of one pass over the form."""
-
-    raw: Raw
-    missing: list[Reason] = field(default_factory=list)
-    wrong: list[Reason] = field(default_factory=list)
-
-    def value(self, path: str) -> Any:
-        """Return what stands at a dotted path, or None."""
-        node: Any = self.raw
-        for name in path.split("."):
-            if not isinstance(node, Mapping) or name not in node:
-                return None
-            node = node[name]
-        return node
-
-    def text(self, path: str) -> str:
-        """Return a plain text, stripped; empty when there is none."""
-        value = self.value(path)
-        return (value.text if isinstance(value, Typed) else str(value or "")).strip()
-
-    def number(self, spec: Field, water: Water | None = None) -> float | None:
-        """Return a quantity in the canonical unit, or None when it is absent or cannot be taken."""
-        found = self.entered(spec, water)
-        return None if found is None else to_canonical(found[0], spec.kind, found[1], water)
-
-    def needed(self, spec: Field, water: Water | None = None) -> float | None:
-        """Return a quantity as ``number`` does, and note it as missing when the field is empty."""
-        found = self.entered_needed(spec, water)
-        return None if found is None else to_canonical(found[0], spec.kind, found[1], water)
-
-    def entered_needed(self, spec: Field, water: Water | None = None) -> tuple[float, str] | None:
-        """Return what ``entered`` does, and note the field as missing when it is empty."""
-        before = len(self.wrong)
-        found = self.entered(spec, water)
-        if found is None and len(self.wrong) == before:
-            self.missing.append(Reason("missing", {"path": spec.path}, spec.path))
-        return found
-
-    def entered(self, spec: Field, water: Water | None = None) -> tuple[float, str] | None:
-        """Return the figure and its unit as entered, or None."""
-        value = self.value(spec.path)
-        if isinstance(value, bool | float):
-            self.wrong.append(Reason("not_text", {"text": str(value)}, spec.path))
-            return None
-        typed = value if isinstance(value, Typed) else Typed("" if value is None else str(value))
-        result = read(typed.text, spec, typed.unit, water)
-        if isinstance(result, Empty):
-            return None
-        if isinstance(result, Ok):
-            return float(result.entered.number), result.entered.unit
-        self.wrong.append(result.reason)
-        return None
-
-    def instant(self, path: str) -> datetime | None:
-        """Return a point in time with its zone, or None."""
-        value = self.value(path)
-        if isinstance(value, Typed):
-            value = value.text.strip() or None
-        if value is None:
-            return None
-        if isinstance(value, str):
-            try:
-                value = datetime.fromisoformat(value)
-            except ValueError:
-                self.wrong.append(Reason("not_a_time", {"text": value}, path))
-                return None
-        if not isinstance(value, datetime) or value.tzinfo is None:
-            self.wrong.append(Reason("time_without_zone", {"text": str(value)}, path))
-            return None
-        if not _FIRST_YEAR <= value.year <= _LAST_YEAR:
-            self.wrong.append(Reason("not_a_time", {"text": str(value)}, path))
-            return None
-        return value.astimezone(UTC)
 
 
 def correction(raw: Raw, catalogue: Catalogue, now: datetime) -> CorrectionQuestion | Unread:
@@ -138,14 +41,14 @@ def correction(raw: Raw, catalogue: Catalogue, now: datetime) -> CorrectionQuest
     CorrectionQuestion or Unread
         The question, or every field that is missing or wrong.
     """
-    r = _Reader(raw)
+    r = Form(raw)
     moment = r.instant("now") or now.astimezone(UTC)
     system = _system(r)
     water = system.water if system is not None else Water()
     pump = _pump(r)
     parameter = _parameter(r, catalogue)
     if parameter is None:
-        return Unread(tuple(r.missing), tuple(r.wrong))
+        return r.unread
     measured_field = fields.concentration("change.measured", parameter)
     measured_as = r.entered_needed(measured_field, water)
     target = r.needed(fields.concentration("change.target", parameter), water)
@@ -154,7 +57,7 @@ def correction(raw: Raw, catalogue: Catalogue, now: datetime) -> CorrectionQuest
     measured_at = r.instant("change.measured_at")
     additive = _additive(r, catalogue, parameter, water)
     if r.missing or r.wrong or not (system and measured_as and additive and pump) or target is None:
-        return Unread(tuple(r.missing), tuple(r.wrong))
+        return r.unread
     return CorrectionQuestion(
         now=moment,
         system=system,
@@ -186,10 +89,10 @@ def water_of(raw: Raw) -> Water:
     Water
         Salinity and temperature.
     """
-    return _water(_Reader(raw))[0]
+    return _water(Form(raw))[0]
 
 
-def _water(r: _Reader) -> tuple[Water, bool]:
+def _water(r: Form) -> tuple[Water, bool]:
     """Return the water and whether part of it is assumed."""
     salinity = r.number(fields.SALINITY)
     temperature = r.number(fields.TEMPERATURE)
@@ -201,7 +104,7 @@ def _water(r: _Reader) -> tuple[Water, bool]:
     return water, salinity is None or temperature is None
 
 
-def _parameter(r: _Reader, catalogue: Catalogue) -> Parameter | None:
+def _parameter(r: Form, catalogue: Catalogue) -> Parameter | None:
     name = r.text("change.parameter")
     if not name:
         r.missing.append(Reason("missing", {"path": "change.parameter"}, "change.parameter"))
@@ -212,7 +115,7 @@ def _parameter(r: _Reader, catalogue: Catalogue) -> Parameter | None:
     return catalogue.parameters.get(name)
 
 
-def _system(r: _Reader) -> System | None:
+def _system(r: Form) -> System | None:
     volume = r.needed(fields.NET_VOLUME)
     known = r.text("system.volume_known")
     if known not in VOLUME_UNCERTAINTY:
@@ -231,7 +134,7 @@ def _system(r: _Reader) -> System | None:
     return System(r.text("system.name"), volume, uncertainty, known, water, ph, assumed)
 
 
-def _pump(r: _Reader) -> Pump | None:
+def _pump(r: Form) -> Pump | None:
     flow = r.needed(fields.FLOW)
     smallest = r.number(fields.SMALLEST_DOSE)
     step = r.number(fields.STEP)
@@ -249,7 +152,7 @@ def _pump(r: _Reader) -> Pump | None:
     )
 
 
-def _additive(r: _Reader, catalogue: Catalogue, parameter: Parameter, water: Water) -> Additive | None:
+def _additive(r: Form, catalogue: Catalogue, parameter: Parameter, water: Water) -> Additive | None:
     if r.value("additive.label") is not None:
         dose_l = r.needed(fields.LABEL_DOSE)
         water_l = r.needed(fields.LABEL_WATER)
@@ -264,30 +167,4 @@ def _additive(r: _Reader, catalogue: Catalogue, parameter: Parameter, water: Wat
         if dose_l is None or water_l is None or raises is None:
             return None
         return Labelled(dose_l * 1000.0, water_l, raises, parameter.kind)
-    chemical = _chemical(r, catalogue)
-    grams = r.needed(fields.DISSOLVED)
-    made_up_l = r.needed(fields.MADE_UP_TO)
-    purity = r.number(fields.PURITY)
-    if chemical is None or grams is None or made_up_l is None:
-        return None
-    return Dissolved(chemical, grams, made_up_l, 1.0 if purity is None else purity / 100.0)
-
-
-def _chemical(r: _Reader, catalogue: Catalogue) -> Chemical | None:
-    name = r.text("additive.chemical")
-    if not name:
-        r.missing.append(Reason("missing", {"path": "additive.chemical"}, "additive.chemical"))
-        return None
-    folded = name.casefold()
-    if folded in catalogue.chemicals:
-        return catalogue.chemicals[folded]
-    # A bare name fits every hydrate of the salt, a word of the trade perhaps several: offer those.
-    fitting = tuple(
-        known.name
-        for known in catalogue.chemicals.values()
-        if known.name.startswith(f"{folded} ") or folded in (word.casefold() for word in known.also_called)
-    )
-    code = "which_hydrate" if fitting else "unknown_chemical"
-    params = {"text": name, "choices": fitting or tuple(catalogue.chemicals)}
-    r.wrong.append(Reason(code, params, "additive.chemical"))
-    return None
+    return dissolved(r, catalogue)

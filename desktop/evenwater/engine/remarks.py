@@ -10,7 +10,7 @@ from evenwater.engine.limits import Nearness
 from evenwater.engine.question import CorrectionQuestion
 from evenwater.engine.reasons import Reason
 from evenwater.engine.schedule import Schedule
-from evenwater.engine.stock import NEARLY_SATURATED, Dissolved
+from evenwater.engine.stock import NEARLY_SATURATED, Dissolved, better_warm
 
 # A dose rounded by more than this needs a finer step or fewer doses; common practice, no source.
 ROUNDING_SHARE = 0.05
@@ -78,7 +78,8 @@ def _limits(q: CorrectionQuestion, near: Sequence[Nearness]) -> Iterator[Reason]
         elif item.code == "jug" and item.over:
             yield Reason("jug_too_small", {"total_ml": item.value, "jug_ml": item.bound})
         elif item.code == "solubility" and item.share > NEARLY_SATURATED:
-            yield Reason("nearly_saturated", {"made": item.value, "most": item.bound})
+            warm = not isinstance(q.additive, Dissolved) or better_warm(q.additive.chemical)
+            yield Reason("nearly_saturated", {"made": item.value, "most": item.bound, "better_warm": warm})
         elif item.code.startswith("also_raises"):
             other = item.code.removeprefix("also_raises_")
             yield Reason("raises_too", {"other": other, "per_day": item.value, "unit": item.unit})

@@ -107,6 +107,12 @@ def saturation(additive: Dissolved, temperature_c: float = ROOM_C) -> float | No
     return additive.grams * additive.purity / additive.made_up_l / most
 
 
+def better_warm(chemical: Chemical) -> bool:
+    """Return whether more of a chemical dissolves in the warm, as of all but lime."""
+    rows = chemical.solubility
+    return not rows or rows[-1][1] >= rows[0][1]
+
+
 def grams_for(chemical: Chemical, parameter: str, per_ml: float, made_up_l: float, purity: float = 1.0) -> float:
     """Return the mass to weigh out for a stock of a wanted strength.
 

@@ -130,6 +130,7 @@ KINDS: dict[str, Kind] = {
     "temperature": Kind("temperature", _TEMPERATURE),
     "flow": Kind("flow", (Unit("mL/min", "mL per min", "milliliter / minute", ("mL per min",)),)),
     "share": Kind("share", (Unit("%", "%", "percent", ("percent",)),)),
+    "pressure": Kind("pressure", (Unit("uatm", "uatm", "microatmosphere", ("microatm", "µatm", "μatm")),)),
     "number": Kind("number", (Unit("", "", "percent"),)),
     **{name: Kind(name, units) for name, units in _CONCENTRATIONS.items()},
     **{f"{name} per day": Kind(f"{name} per day", _per_day(units)) for name, units in _CONCENTRATIONS.items()},

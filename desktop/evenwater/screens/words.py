@@ -21,6 +21,12 @@ FIELD_WORDS = {
     "system.salinity": "the salinity",
     "system.temperature": "the temperature",
     "system.ph": "the pH",
+    "system.alkalinity": "the alkalinity",
+    "system.pco2": "the partial pressure of carbon dioxide",
+    "system.ph_scale": "the scale of the pH",
+    "system.calcium": "the calcium",
+    "addition.chemical": "the chemical",
+    "addition.amount": "the amount",
     "system.name": "the system's name",
     "change.target": "the target",
     "change.fastest_rise": "the fastest rise",
@@ -30,9 +36,20 @@ FIELD_WORDS = {
     "additive.dissolved": "how much was dissolved",
     "additive.made_up_to": "the made-up volume",
     "additive.purity": "the purity",
+    "additive.label.parameter": "what the bottle raises",
     "additive.label.dose": "the dose on the label",
     "additive.label.water": "the water on the label",
     "additive.label.raises": "the rise on the label",
+    "temperature": "the temperature of the stock",
+    "wanted.parameter": "what the stock is to raise",
+    "wanted.strength": "the wanted strength",
+    "wanted.dose": "the wanted dose",
+    "wanted.water": "the water that the dose goes into",
+    "wanted.raises": "the rise that the dose makes",
+    "wanted.partner.chemical": "the chemical of the other stock",
+    "wanted.partner.dissolved": "how much was dissolved in the other stock",
+    "wanted.partner.made_up_to": "the made-up volume of the other stock",
+    "wanted.partner.purity": "the purity of the other chemical",
     "pump.flow": "the pump's flow",
     "pump.smallest_dose": "the pump's smallest dose",
     "pump.step": "the pump's step",
@@ -116,6 +133,46 @@ _ENTRY: dict[str, Callable[[Params], str]] = {
 }
 
 
+# What is said about a stock by itself.
+_STOCK: dict[str, Callable[[Params], str]] = {
+    "does_not_dissolve": lambda p: (
+        f"{with_unit(significant(p['made'], 3), 'g')} of {p['chemical']} in a litre cannot dissolve: at {with_unit(figure(p['temperature_c'], 1), '°C')} "
+        f"the most is {with_unit(significant(p['most'], 3), 'g')} in a litre. Make the stock weaker."
+    ),
+    "nearly_saturated": lambda p: (
+        f"The stock is near its limit ({significant(p['made'], 3)} of {with_unit(significant(p['most'], 3), 'g')} in a litre). "
+        f"Keep it {'warm' if p['better_warm'] else 'cool'} and look for crystals."
+    ),
+    "restricted": lambda p: (
+        f"{p['chemical'].capitalize()} is dangerous to people and easy to overdose. Use it only if you are trained for it."
+    ),
+    "no_pair": lambda p: (
+        f"{p['chemical'].capitalize()} and {p['partner']} are no pair. Of a matched pair one stock carries alkalinity only "
+        "and the other calcium only."
+    ),
+}
+
+
+# What is said about a tank's chemistry.
+_CHEMISTRY: dict[str, Callable[[Params], str]] = {
+    "impossible_water": lambda p: (
+        f"No seawater of this alkalinity has a pH of {significant(p['ph'], 4)}. Test both again, and see on which scale the pH is."
+    ),
+    "may_precipitate": lambda p: (
+        f"Aragonite saturation reaches {significant(p['saturation'], 3)}; above {significant(p['most'], 3)} calcium carbonate may "
+        "fall out, and these figures hold no longer. Add less at a time."
+    ),
+    "calcium_assumed": lambda p: (
+        f"No calcium is given, so {with_unit(significant(p['calcium'], 3), 'mg per L')} is assumed, as natural seawater of this "
+        "salinity has."
+    ),
+    "constants_extrapolated": lambda p: (
+        f"At a salinity of {figure(p['salinity'], 1)} and {with_unit(figure(p['degc'], 1), '°C')} not all constants were "
+        "measured; these figures are less certain."
+    ),
+}
+
+
 def _long_time(days: float) -> str:
     return "more than ten years" if days > 3650.0 else f"{figure(days, 0)} days"
 
@@ -158,10 +215,6 @@ _PLAN: dict[str, Callable[[Params, Shown], str]] = {
     "rise_needs_reason": lambda p, s: (
         f"{s.per_day(p['fastest'])} is above the recommended {s.per_day(p['recommended'])}. Write the reason, or slow "
         "it down."
-    ),
-    "does_not_dissolve": lambda p, s: (
-        f"{with_unit(significant(p['made'], 3), 'g')} of {p['chemical']} in a litre cannot dissolve: at {with_unit(figure(p['temperature_c'], 0), '°C')} "
-        f"the most is {with_unit(significant(p['most'], 3), 'g')} in a litre. Make the stock weaker."
     ),
     "single_dose_forbids": lambda p, s: (
         ("With one dose a day, it" if p["per_day"] == 1 else f"With {p['per_day']} doses a day, each")
@@ -206,15 +259,8 @@ _PLAN: dict[str, Callable[[Params, Shown], str]] = {
         f"One jug of {about(p['jug_ml'])} is not enough: the correction takes {about(p['total_ml'])}. Mix the next batch "
         "at the same strength."
     ),
-    "nearly_saturated": lambda p, s: (
-        f"The stock is near its limit ({significant(p['made'], 3)} of {with_unit(significant(p['most'], 3), 'g')} in a litre). Keep it warm and "
-        "look for crystals."
-    ),
     "raises_too": lambda p, s: (
         f"Also raises {p['other']} by {with_unit(significant(p['per_day'], 2), unit_words(p['unit']))}."
-    ),
-    "restricted": lambda p, s: (
-        f"{p['chemical'].capitalize()} is dangerous to people and easy to overdose. Use it only if you are trained for it."
     ),
     "rounding_large": lambda p, s: (
         f"Rounding the dose down to steps of {dose(p['step_ml'])} makes the correction {significant(p['slower'], 2)} times "
@@ -251,7 +297,7 @@ def _below_smallest(p: Params) -> str:
 
 def known(code: str) -> bool:
     """Return whether there is a sentence for a code."""
-    return code in _ENTRY or code in _PLAN
+    return any(code in table for table in (_ENTRY, _STOCK, _CHEMISTRY, _PLAN))
 
 
 def sentence(reason: Reason, shown: Shown | None = None) -> str:
@@ -274,8 +320,9 @@ def sentence(reason: Reason, shown: Shown | None = None) -> str:
     KeyError
         When the code has no sentence, or needs a unit that was not given.
     """
-    if reason.code in _ENTRY:
-        return _ENTRY[reason.code](reason.params)
+    for table in (_ENTRY, _STOCK, _CHEMISTRY):
+        if reason.code in table:
+            return table[reason.code](reason.params)
     if shown is None:
         raise KeyError(reason.code)
     return _PLAN[reason.code](reason.params, shown)
