@@ -100,7 +100,9 @@ def window_picture(app: QApplication, state: State, size: tuple[int, int, int], 
     window.setWindowState(Qt.WindowState.WindowNoState)
     window.resize(width, height)
     window.show()
-    settle(app, 0.8)
+    while window.opening() is None:
+        settle(app, 0.1)
+    settle(app, 0.5)
     state(window)
     settle(app)
     return window

@@ -220,6 +220,11 @@ class CorrectSheet(QWidget):
             # The volume is said once and then stands in the head; until then its field is in sight.
             self.form.steps[0].open(True)
         self.form.set_cautions(correct.cautions(stock, self._catalogue))
+        for part in (self.header, self.form):
+            layout = part.layout()
+            if layout is not None:
+                # Cautions and volume are then never painted in the room of other words.
+                layout.activate()
 
     def _show_messages(self, messages: tuple[Message, ...]) -> None:
         # What is merely still empty needs no red mark beside it; the answer's place says it.
