@@ -123,7 +123,7 @@ def test_H32_what_else_is_raised_is_reckoned_twice(monkeypatch: pytest.MonkeyPat
 
 def test_H32_a_dose_below_the_smallest_is_found(monkeypatch: pytest.MonkeyPatch) -> None:
     # Doses of 4.7 mL, and a planner that has forgotten to look at the pump's smallest dose.
-    monkeypatch.setattr(correction, "_undeliverable", lambda *_: None)
+    monkeypatch.setattr(correction, "_below_smallest", lambda *_: None)
     assert isinstance(correction.solve(read(worked(pump__smallest_dose="4.7 mL"))), Answer)
     result = correction.solve(read(worked(pump__smallest_dose="4.8 mL")))
     assert isinstance(result, Refused)

@@ -10,7 +10,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
 from evenwater.engine.quantities import Typed
-from evenwater.ui.time_field import TimeField, present
+from evenwater.screens.local_zone import present
+from evenwater.ui.time_field import TimeField
 
 ZONE = ZoneInfo("Europe/Berlin")
 

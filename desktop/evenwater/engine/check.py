@@ -116,14 +116,15 @@ def simulate(question: CorrectionQuestion, doses: Doses) -> Seen:
         given.append(dose)
         if number == doses.count:
             end = value
+    fullest_day = _most(given[1:], doses.per_day)
     return Seen(
         highest_rise_in_24_hours=_steepest(path, doses.per_day),
         highest_value=highest,
         largest_jump=largest,
         end_value=end,
         total_ml=doses.dose_ml * doses.count,
-        most_ml_in_24_hours=_most(given[1:], doses.per_day),
-        others_rise=_others(question, _most(given[1:], doses.per_day)),
+        most_ml_in_24_hours=fullest_day,
+        others_rise=_others(question, fullest_day),
     )
 
 

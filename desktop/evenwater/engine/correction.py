@@ -110,10 +110,10 @@ def solve(question: CorrectionQuestion) -> Answer | Refused:
         climb, q.use, per_ml, q.pump.doses_per_day, q.pump.flow_ml_per_min, step, q.pump.smallest_ml or 0.0
     )
     doses = schedule.make(single, terms)
-    refusal = _undeliverable(q, single, in_day, step, doses)
-    if refusal is not None or doses is None:
-        return Refused((refusal or Reason("step_too_coarse", {"single_ml": single, "step_ml": step}, "pump.step"),))
-    if doses.lasts_days > LONGEST_DAYS:
+    too_small = None if doses is None else _below_smallest(q, in_day, doses)
+    if too_small is not None:
+        return Refused((too_small,))
+    if doses is None or doses.lasts_days > LONGEST_DAYS:
         return Refused((Reason("step_too_coarse", {"single_ml": single, "step_ml": step}, "pump.step"),))
     seen = check.simulate(q, _told(doses))
     objection = disagreement(q, doses, per_ml, seen)
@@ -122,11 +122,7 @@ def solve(question: CorrectionQuestion) -> Answer | Refused:
     return _answer(q, amount, per_ml, bound.code, rise, doses, seen)
 
 
-def _undeliverable(
-    q: CorrectionQuestion, single: float, in_day: float, step: float, doses: Schedule | None
-) -> Reason | None:
-    if doses is None:
-        return Reason("step_too_coarse", {"single_ml": single, "step_ml": step}, "pump.step")
+def _below_smallest(q: CorrectionQuestion, in_day: float, doses: Schedule) -> Reason | None:
     smallest = q.pump.smallest_ml
     if smallest is not None and doses.dose_ml < smallest:
         fewer = math.floor(in_day / smallest)

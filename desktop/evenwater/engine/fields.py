@@ -101,8 +101,3 @@ def stock_strength(parameter: Parameter) -> Field:
     """
     canonical = KINDS[parameter.kind].canonical.id
     return Field("wanted.strength", parameter.kind, canonical, 0.0, 1_000_000.0, above_low=True)
-
-
-def kind_of(unit: str) -> str | None:
-    """Return the first kind whose list holds a unit id; None when there is none."""
-    return next((name for name, kind in KINDS.items() if any(u.id == unit for u in kind.units)), None)

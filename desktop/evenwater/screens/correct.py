@@ -12,7 +12,7 @@ from evenwater.engine import intake
 from evenwater.engine.catalogue import Catalogue, Parameter
 from evenwater.engine.correction import Answer, solve
 from evenwater.engine.fields import NET_VOLUME
-from evenwater.engine.quantities import Typed, Water, figure, from_canonical, significant, to_canonical
+from evenwater.engine.quantities import Entered, Typed, Water, figure, from_canonical, significant, to_canonical
 from evenwater.engine.question import VOLUME_UNCERTAINTY
 from evenwater.engine.reader import Ok, read
 from evenwater.engine.units import KINDS
@@ -187,7 +187,7 @@ def hints(parameter: Parameter, system: Values, unit: str) -> dict[str, str]:
     kept = f"{significant(low, digits)} to {with_unit(significant(high, digits), shown.unit_words)}"
     recommended, hard = (parameter.canonical(v) for v in (parameter.rise_recommended, parameter.rise_hard))
     return {
-        "system.net_volume": _litres(system),
+        "system.net_volume": _volume_hint(system),
         "system.volume_uncertainty": "half of a 95 % range",
         "change.measured": f"usual kit within {shown.rise(parameter.canonical(parameter.kit_accuracy), 2)}",
         "change.target": f"usually kept: {kept}",
@@ -212,10 +212,9 @@ def assumed(parameter: Parameter, system: Values) -> dict[str, str]:
     dict of str to str
         Figures by the field's path, in the unit the field shows at first.
     """
-    known = system.get("volume_known", Typed("")).text
     sea = Water()
     return {
-        "system.volume_uncertainty": figure(100.0 * VOLUME_UNCERTAINTY.get(known, VOLUME_UNCERTAINTY[""]), 0),
+        "system.volume_uncertainty": _usual_share(system),
         "system.salinity": figure(sea.salinity, 1),
         "system.temperature": figure(sea.temperature_c, 1),
         "change.fastest_rise": significant(parameter.rise_recommended, 3),
@@ -244,19 +243,13 @@ def volume_words(system: Values) -> str:
     str
         Words, or that the volume is missing.
     """
-    typed = system.get("net_volume", Typed(""))
-    result = read(typed.text, NET_VOLUME, typed.unit)
-    if not isinstance(result, Ok):
+    entered = _volume(system)
+    if entered is None:
         return "net volume not known yet"
-    entered = result.entered
-    litres = to_canonical(float(entered.number), "volume", entered.unit)
-    words = with_unit(figure(float(entered.number), 6), KINDS["volume"].unit(entered.unit).shown)
-    if entered.unit != "L":
-        words += f" = {with_unit(significant(litres, 4), 'L')}"
+    typed_volume = with_unit(figure(float(entered.number), 6), KINDS["volume"].unit(entered.unit).shown)
+    words = " ".join(filter(None, (typed_volume, _in_litres(entered))))
     known = system.get("volume_known", Typed("")).text
-    share = system.get("volume_uncertainty", Typed("")).text.strip() or figure(
-        100.0 * VOLUME_UNCERTAINTY.get(known, 0.1), 0
-    )
+    share = system.get("volume_uncertainty", Typed("")).text.strip() or _usual_share(system)
     said = f", {dose_card.KNOWN_WORDS[known]}" if known in dose_card.KNOWN_WORDS else ""
     return f"{words} net{said}, within {with_unit(share.removesuffix('%').strip(), '%')}"
 
@@ -308,10 +301,27 @@ def question_text(raw: Mapping[str, Any]) -> dict[str, Any]:
     return out
 
 
-def _litres(system: Values) -> str:
+def _volume(system: Values) -> Entered | None:
+    """Return the net volume as entered, or None while it cannot be read."""
     typed = system.get("net_volume", Typed(""))
     result = read(typed.text, NET_VOLUME, typed.unit)
-    if isinstance(result, Ok) and result.entered.unit != "L":
-        litres = to_canonical(float(result.entered.number), "volume", result.entered.unit)
-        return f"= {with_unit(significant(litres, 4), 'L')}"
-    return "water only: no rock, no sand"
+    return result.entered if isinstance(result, Ok) else None
+
+
+def _in_litres(volume: Entered) -> str:
+    """Echo a volume in litres (H3); nothing when it stands in litres."""
+    if volume.unit == "L":
+        return ""
+    litres = to_canonical(float(volume.number), "volume", volume.unit)
+    return f"= {with_unit(significant(litres, 4), 'L')}"
+
+
+def _volume_hint(system: Values) -> str:
+    volume = _volume(system)
+    return (_in_litres(volume) if volume is not None else "") or "water only: no rock, no sand"
+
+
+def _usual_share(system: Values) -> str:
+    """Write how well a volume is usually known that was found as this one was [%]."""
+    known = system.get("volume_known", Typed("")).text
+    return figure(100.0 * VOLUME_UNCERTAINTY.get(known, VOLUME_UNCERTAINTY[""]), 0)

@@ -301,12 +301,12 @@ class CorrectSheet(QWidget):
         if self.preview is None:
             self.preview = CardPreview(self)
             self.preview.paper_chosen.connect(self.card_actions.set_paper)
-        self._show_preview()
         self.preview.show()
         self.preview.raise_()
+        self._show_preview()
 
     def _show_preview(self) -> None:
-        if self.preview is not None:
+        if self.preview is not None and self.preview.isVisible():
             card = self.card_actions.card()
             if card is not None:
                 self.preview.show_card(card, self.card_actions.paper().name)

@@ -35,7 +35,6 @@ from evenwater.ui.answer_parts import MessageRow
 from evenwater.ui.paper_style import draw_frame, draw_sign
 from evenwater.ui.theme import FIELD_HEIGHT, GRID, pixels, scaled, set_role, tokens_of
 
-STATES = ("empty", "typing", "ok", "ask", "error", "derived")
 _SLIP_WIDTH = 340
 
 

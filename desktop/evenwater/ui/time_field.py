@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import datetime
-from zoneinfo import ZoneInfo, ZoneInfoNotFoundError
 
-from PySide6.QtCore import QTimer, QTimeZone, Signal
+from PySide6.QtCore import QTimer, Signal
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from evenwater.engine.quantities import Typed
+from evenwater.screens.local_zone import present
 from evenwater.screens.views import Message, Offer
 from evenwater.screens.when import AskWhen, age_words, choice_words, read_when, when_words, written
 from evenwater.ui.field_shell import FieldShell
@@ -17,14 +17,6 @@ from evenwater.ui.line_entry import LineEntry
 from evenwater.ui.theme import set_role
 
 _MINUTE_MS = 60_000
-
-
-def present() -> datetime:
-    """Return the present in the computer's own time zone, with its changes of clock where they are known."""
-    try:
-        return datetime.now(ZoneInfo(QTimeZone.systemTimeZoneId().toStdString()))
-    except (ZoneInfoNotFoundError, ValueError):
-        return datetime.now().astimezone()
 
 
 class TimeField(FieldShell):
