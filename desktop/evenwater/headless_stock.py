@@ -65,9 +65,12 @@ def _answered(result: StockAnswer) -> dict[str, Any]:
         "temperature": _quantity(result.temperature_c, "degC"),
         "solubility": None if most is None else _quantity(most, "g/L"),
         "mass_needed": None if batch is None else _quantity(batch.grams, "g"),
-        "signal_word": None if batch is None else batch.chemical.signal_word,
-        "statements": [] if batch is None else list(batch.chemical.statements),
-        "cautions": list(BOTTLE if batch is None else batch.chemical.cautions),
+        "mass_needed_also": [
+            {"chemical": part.chemical.name, **_quantity(part.grams, "g")} for part in (batch.also if batch else ())
+        ],
+        "signal_word": None if batch is None else batch.signal_word,
+        "statements": [] if batch is None else list(batch.statements),
+        "cautions": list(BOTTLE if batch is None else batch.cautions),
         "reasons": [answer_json.reason(r, None) for r in result.remarks],
     }
 

@@ -11,12 +11,14 @@ from typing import Any
 from evenwater.engine.fields import DOSES_PER_DAY
 
 KINDS = ("correction", "convert", "stock", "chemistry")
+_TRUE = "true"
 _TIME = "2026-11-25T09:00:00+00:00"
 # Each field as it is written, which is also what a fault shows.
 _CORRECTION: dict[str, dict[str, str]] = {
     "system": {
         "name": '"North frag bay"', "net_volume": '"340 L"', "volume_uncertainty": '"3 %"', "salinity": '"35"',
-        "temperature": '"25 degC"', "ph": '"8.1"',
+        "temperature": '"25 degC"', "ph": '"8.1"', "alkalinity": '"8 dKH"', "calcium": '"420 mg/L"',
+        "evaporation": '"4 L per day"',
     },
     "change": {
         "parameter": '"alkalinity"', "measured": '"6.8 dKH"', "measured_at": _TIME, "target": '"8.4 dKH"',
@@ -24,6 +26,8 @@ _CORRECTION: dict[str, dict[str, str]] = {
     },
     "additive": {
         "chemical": '"sodium carbonate anhydrous"', "dissolved": '"106 g"', "made_up_to": '"1 L"', "purity": '"100 %"',
+        "temperature": '"20 degC"', "saturated": _TRUE,
+        "also": '{ chemical = "magnesium sulfate heptahydrate", dissolved = "100 g" }',
         "label": '{ dose = "5 mL", water = "100 L", raises = "1 dKH" }',
     },
     "pump": {
@@ -31,6 +35,7 @@ _CORRECTION: dict[str, dict[str, str]] = {
         "doses_per_day": "24",
     },
 }  # fmt: skip
+_ALSO = {"chemical": '"magnesium sulfate heptahydrate"', "dissolved": '"100 g"', "purity": '"100 %"'}
 _LABEL = {"dose": '"5 mL"', "water": '"100 L"', "raises": '"1 dKH"'}
 _CONVERT = {
     "value": '"140 ppm as CaCO3"', "to": '"dKH"', "parameter": '"alkalinity"', "salinity": '"35"',
@@ -122,9 +127,15 @@ def _correction(raw: Mapping[str, Any]) -> list[tuple[str, str]]:
             found.append((table, f"must be a table: [{table}]"))
             continue
         found += _fields(table, given, spec)
-        needed = () if table == "additive" and "label" in given else _NEEDED[table]
-        found += _missing(table, given, needed, spec)
+        found += _missing(table, given, _needed_of_additive(given) if table == "additive" else _NEEDED[table], spec)
     return found
+
+
+def _needed_of_additive(given: Mapping[str, Any]) -> tuple[str, ...]:
+    """Return which fields an additive needs: a label none besides, limewater no mass."""
+    if "label" in given:
+        return ()
+    return ("chemical", "made_up_to") if given.get("saturated") is True else _NEEDED["additive"]
 
 
 def _stock(raw: Mapping[str, Any]) -> list[tuple[str, str]]:
@@ -137,12 +148,14 @@ def _stock(raw: Mapping[str, Any]) -> list[tuple[str, str]]:
         return [*found, ("additive", "must be a table: [additive]")]
     spec = _CORRECTION["additive"]
     found += _fields("additive", additive, spec, _STOCK_LABEL)
-    beside = next((name for name in ("label", "dissolved") if name in additive), "")
+    if "temperature" in additive:
+        found.append(("additive.temperature", 'stands in the file itself in this kind: temperature = "20 degC".'))
+    beside = next((name for name in ("label", "dissolved", "saturated") if name in additive), "")
     if wanted is not None and beside:
         return [*found, ("wanted", f"stands beside additive.{beside}, which says the strength. Leave one of them out.")]
     if "label" in additive:
         return found
-    needed = _NEEDED["additive"] if wanted is None else ("chemical", "made_up_to")
+    needed = _needed_of_additive(additive) if wanted is None else ("chemical", "made_up_to")
     return found + _missing("additive", additive, needed, spec) + ([] if wanted is None else _wanted(wanted))
 
 
@@ -191,6 +204,10 @@ def _fields(
             found.append((path, _unknown(spec)))
         elif path == "additive.label":
             found += _label(path, value, given, label)
+        elif path == "additive.also":
+            found += _also(path, value, given)
+        elif name in ("dissolved", "purity") and given.get("saturated") is True:
+            found.append((path, "stands beside saturated, which says the strength. Leave one of them out."))
         else:
             found += _value(path, value, spec[name])
     return found
@@ -205,12 +222,26 @@ def _label(path: str, value: Any, additive: Mapping[str, Any], spec: Mapping[str
     return _fields(path, value, spec) + _missing(path, value, tuple(_LABEL), spec)
 
 
+def _also(path: str, value: Any, additive: Mapping[str, Any]) -> list[tuple[str, str]]:
+    """Return what is wrong with the second chemical of a mix; its mass goes with that of the first."""
+    if not isinstance(value, Mapping):
+        return [(path, f"must be a table with {', '.join(_ALSO)}.")]
+    if additive.get("saturated") is True:
+        return [(path, "stands beside saturated. Limewater is made of calcium hydroxide alone.")]
+    needed = ("chemical", "dissolved") if "dissolved" in additive else ("chemical",)
+    if "dissolved" in value and "dissolved" not in additive:
+        return [(f"{path}.dissolved", "stands without additive.dissolved. Give both masses, or neither with [wanted].")]
+    return _fields(path, value, _ALSO) + _missing(path, value, needed, _ALSO)
+
+
 def _value(path: str, value: Any, example: str) -> list[tuple[str, str]]:
     """Return what is wrong with the type of one value: texts, instants and one count are known."""
     if example == _TIME:
         if isinstance(value, datetime) and value.tzinfo is not None and _FIRST_YEAR <= value.year <= _LAST_YEAR:
             return []
         return [(path, f"must be a date and time with its offset, without quotes, like {example}.")]
+    if example == _TRUE:
+        return [] if isinstance(value, bool) else [(path, "must be true or false, without quotes.")]
     if path == DOSES_PER_DAY.path:
         most = int(DOSES_PER_DAY.high)
         if isinstance(value, int) and not isinstance(value, bool) and DOSES_PER_DAY.low <= value <= most:

@@ -1,4 +1,4 @@
-"""Sends a card to a PDF file, a printer or a picture, all through the same painting."""
+"""Sends a dose card or a jug's label to a PDF file, a printer or a picture, all through the same painting."""
 
 from __future__ import annotations
 
@@ -8,11 +8,14 @@ from PySide6.QtCore import QBuffer, QIODevice, QMarginsF, QSaveFile, QSizeF, Qt
 from PySide6.QtGui import QImage, QPagedPaintDevice, QPageLayout, QPageSize, QPainter, QPdfWriter
 from PySide6.QtPrintSupport import QPrinter
 
+from evenwater.card import jug_label, layout
 from evenwater.card.failures import CardFailed
-from evenwater.card.layout import lay_out
+from evenwater.card.label_paper import LabelPaper
+from evenwater.card.layout import Page
 from evenwater.card.paint import paint_page
 from evenwater.card.paper import Paper
 from evenwater.engine.reasons import Reason
+from evenwater.screens.jug_label import JugLabel
 from evenwater.screens.views import CardView
 
 PDF_DPI = 600
@@ -21,8 +24,25 @@ _SAME_PAPER = 1.0
 """How far a printer's idea of a paper may be off ours [mm]: drivers round to points."""
 
 
-def write_pdf(path: Path, card: CardView, paper: Paper) -> None:
-    """Write the card as a PDF, whole or not at all.
+def lay_out(sheet: CardView | JugLabel, paper: Paper | LabelPaper) -> tuple[Page, ...]:
+    """Return the pages of a card or a label on one of its own papers.
+
+    Raises
+    ------
+    TypeError
+        When a card is put on a paper for labels, or a label on one for cards.
+    CardFailed
+        ``card_fonts_missing`` or ``card_does_not_fit``.
+    """
+    if isinstance(sheet, CardView) and isinstance(paper, Paper):
+        return layout.lay_out(sheet, paper)
+    if isinstance(sheet, JugLabel) and isinstance(paper, LabelPaper):
+        return jug_label.lay_out(sheet, paper)
+    raise TypeError(f"a {type(sheet).__name__} does not go on {paper}")
+
+
+def write_pdf(path: Path, card: CardView | JugLabel, paper: Paper | LabelPaper) -> None:
+    """Write a card or a label as a PDF, whole or not at all.
 
     The file is written beside ``path`` and then renamed, so that a power cut leaves the old one.
 
@@ -35,7 +55,7 @@ def write_pdf(path: Path, card: CardView, paper: Paper) -> None:
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     writer = QPdfWriter(buffer)
     writer.setResolution(PDF_DPI)
-    writer.setTitle(f"{card.title}, {card.system}, plan {card.plan_id}")
+    writer.setTitle(_title(card))
     writer.setCreator("Evenwater")
     writer.setPageLayout(page_layout(paper))
     _paint_all(writer, writer.resolution(), card, paper)
@@ -43,11 +63,11 @@ def write_pdf(path: Path, card: CardView, paper: Paper) -> None:
     _save(path, bytes(buffer.data().data()))
 
 
-def print_card(printer: QPrinter, card: CardView, paper: Paper) -> None:
-    """Print the card on ``paper``, whatever the print dialog left behind.
+def print_card(printer: QPrinter, card: CardView | JugLabel, paper: Paper | LabelPaper) -> None:
+    """Print a card or a label on ``paper``, whatever the print dialog left behind.
 
     Drivers hand back their own default paper; the card would then be cut off although its preview
-    was right. So paper, upright and full page are set again here, and what the printer made of them
+    was right. So paper, direction and full page are set again here, and what the printer made of them
     is read back.
 
     Raises
@@ -61,19 +81,19 @@ def print_card(printer: QPrinter, card: CardView, paper: Paper) -> None:
     if abs(got.width() - paper.width) > _SAME_PAPER or abs(got.height() - paper.height) > _SAME_PAPER:
         size = f"{got.width():.0f} x {got.height():.0f} mm"
         raise CardFailed(Reason("card_paper_refused", {"wanted": paper.name, "got": size}))
-    printer.setDocName(f"{card.title}, plan {card.plan_id}")
+    printer.setDocName(_title(card))
     _paint_all(printer, printer.resolution(), card, paper)
 
 
-def to_image(card: CardView, paper: Paper, page: int, dpi: float, mono: bool = False) -> QImage:
-    """Return a page as a picture, with ``mono`` in black and white only, as a copier shows it.
+def to_image(card: CardView | JugLabel, paper: Paper | LabelPaper, page: int, dpi: float, mono: bool = False) -> QImage:
+    """Return a page of a card or a label as a picture, with ``mono`` in black and white only, as a copier shows it.
 
     ``page`` is counted from 0. The picture is round(mm * dpi / 25.4) pixels wide and high.
 
     Raises
     ------
     IndexError
-        When the card has no such page.
+        When it has no such page.
     CardFailed
         ``card_not_painted`` or ``card_fonts_missing``.
     """
@@ -98,18 +118,23 @@ def to_mono(image: QImage) -> QImage:
     )
 
 
-def page_layout(paper: Paper) -> QPageLayout:
-    """Return ``paper`` for Qt: upright, margins nought, because the card brings its own."""
-    known = {"A4": QPageSize.PageSizeId.A4, "A5": QPageSize.PageSizeId.A5, "A6": QPageSize.PageSizeId.A6}
-    known["Letter"] = QPageSize.PageSizeId.Letter
-    if paper.name in known:
-        size = QPageSize(known[paper.name])
-    else:
-        size = QPageSize(QSizeF(paper.width, paper.height), QPageSize.Unit.Millimeter, paper.name)
-    return QPageLayout(size, QPageLayout.Orientation.Portrait, QMarginsF(), QPageLayout.Unit.Millimeter)
+def page_layout(paper: Paper | LabelPaper) -> QPageLayout:
+    """Return ``paper`` for Qt: margins nought, because a card brings its own."""
+    upright = QPageLayout.Orientation.Portrait
+    short, long = sorted((paper.width, paper.height))
+    size = QPageSize(QSizeF(short, long), QPageSize.Unit.Millimeter, "", QPageSize.SizeMatchPolicy.FuzzyMatch)
+    direction = upright if paper.width <= paper.height else QPageLayout.Orientation.Landscape
+    return QPageLayout(size, direction, QMarginsF(), QPageLayout.Unit.Millimeter)
 
 
-def _paint_all(device: QPagedPaintDevice, dpi: int, card: CardView, paper: Paper) -> None:
+def _title(sheet: CardView | JugLabel) -> str:
+    if isinstance(sheet, CardView):
+        return f"{sheet.title}, {sheet.system}, plan {sheet.plan_id}"
+    held = " ".join(contents.name for contents in sheet.contents)
+    return ", ".join(part for part in (sheet.name, held, f"batch {sheet.batch}" if sheet.batch else "") if part)
+
+
+def _paint_all(device: QPagedPaintDevice, dpi: int, card: CardView | JugLabel, paper: Paper | LabelPaper) -> None:
     made = lay_out(card, paper)
     painter = QPainter()
     # Qt only logs a warning here and then "prints" nothing at all.

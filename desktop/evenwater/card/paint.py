@@ -9,10 +9,10 @@ from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QBrush, QColor, QFontMetricsF, QPainter, QPainterPath, QPen, QPolygonF, QTransform
 
 from evenwater.card.items import Fill, Item, Stroke, Text
-from evenwater.card.layout import Page, lay_out
+from evenwater.card.label_paper import LabelPaper
+from evenwater.card.layout import Page
 from evenwater.card.paper import Paper
 from evenwater.card.text import GRAIN, face
-from evenwater.screens.views import CardView
 
 _INK = QColor(0, 0, 0)
 _STAMP_LINE = 0.35
@@ -21,8 +21,8 @@ _STAMPS = (0.33, 0.7)
 """Where the draft's words stand, as shares of the page's height: over the doses, and over the rest."""
 
 
-def paint_card(painter: QPainter, per_mm: float, card: CardView, paper: Paper, page: int) -> None:
-    """Paint one page of a card.
+def paint_page(painter: QPainter, per_mm: float, page: Page, paper: Paper | LabelPaper) -> None:
+    """Paint a page that is laid out.
 
     Parameters
     ----------
@@ -30,23 +30,9 @@ def paint_card(painter: QPainter, per_mm: float, card: CardView, paper: Paper, p
         Active painter whose origin is the paper's top left corner.
     per_mm
         Units of the painter per mm: resolution / 25.4.
-    card, paper
+    page, paper
         What is painted, on what.
-    page
-        Which page, counted from 0.
-
-    Raises
-    ------
-    IndexError
-        When the card has no such page.
-    CardFailed
-        When the typeface is missing, or a name so long that a page has no room below it.
     """
-    paint_page(painter, per_mm, lay_out(card, paper)[page], paper)
-
-
-def paint_page(painter: QPainter, per_mm: float, page: Page, paper: Paper) -> None:
-    """Paint a page that is already laid out; see :func:`paint_card`."""
     painter.save()
     painter.setRenderHints(QPainter.RenderHint.Antialiasing | QPainter.RenderHint.TextAntialiasing)
     # Everything is painted in the unit the typeface is sized in, so that letters and lines scale alike.
@@ -108,7 +94,7 @@ def _pen(stroke: Stroke) -> QPen:
     return pen
 
 
-def _stamp(painter: QPainter, words: str, paper: Paper, middle: float) -> None:
+def _stamp(painter: QPainter, words: str, paper: Paper | LabelPaper, middle: float) -> None:
     """Draw the words across the page in outline: seen at once, and the text under them stays readable."""
     path = QPainterPath()
     font = face(100, True)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
+from evenwater.engine import water_limits
 from evenwater.engine.catalogue import Parameter
 from evenwater.engine.formula import molar_mass
 from evenwater.engine.limits import Cap, Nearness, nearness
@@ -11,7 +12,8 @@ from evenwater.engine.quantities import from_canonical
 from evenwater.engine.question import CorrectionQuestion
 from evenwater.engine.reasons import Reason
 from evenwater.engine.schedule import Schedule
-from evenwater.engine.stock import ROOM_C, Dissolved, carried_per_ml, saturation
+from evenwater.engine.stock import Dissolved, carried_per_ml, made_per_litre, saturation
+from evenwater.engine.water_limits import TankChemistry
 
 MINUTES_PER_DAY = 1440.0
 
@@ -60,7 +62,7 @@ def dose_rise(q: CorrectionQuestion) -> float:
     return p.canonical(p.dose_rise_hard if q.reason.strip() else p.dose_rise_recommended)
 
 
-def caps(q: CorrectionQuestion, per_ml: float) -> tuple[Cap, ...]:
+def caps(q: CorrectionQuestion, per_ml: float, tank: TankChemistry | None) -> tuple[Cap, ...]:
     """Return every limit on the pace of a correction.
 
     Parameters
@@ -69,6 +71,8 @@ def caps(q: CorrectionQuestion, per_ml: float) -> tuple[Cap, ...]:
         The question.
     per_ml : float
         Rise made by one millilitre [canonical unit per mL].
+    tank : TankChemistry or None
+        The carbonate side, when the additive has one.
 
     Returns
     -------
@@ -93,6 +97,10 @@ def caps(q: CorrectionQuestion, per_ml: float) -> tuple[Cap, ...]:
         fastest = (hard + credit) / ratio - q.use
         params = {"other": other.name, "hard": hard, "per_day": (allowed_rise(q) + q.use) * ratio - credit}
         out.append(Cap(f"also_raises_{other.name}", fastest, Reason("also_raises", params, "additive.chemical")))
+    evaporation = water_limits.evaporation_cap(q, per_ml)
+    out += [] if evaporation is None else [evaporation]
+    if tank is not None:
+        out += water_limits.caps(q, tank, min(cap.fastest for cap in out))
     return tuple(out)
 
 
@@ -129,7 +137,9 @@ def also_raised(q: CorrectionQuestion, per_ml: float) -> Iterator[tuple[Paramete
         yield other, carried / per_ml, credit
 
 
-def near(q: CorrectionQuestion, per_ml: float, rise: float, doses: Schedule) -> Iterator[Nearness]:
+def near(
+    q: CorrectionQuestion, per_ml: float, rise: float, doses: Schedule, tank: TankChemistry | None
+) -> Iterator[Nearness]:
     """Yield how near a plan comes to each limit, with figures in the units a keeper reads.
 
     Parameters
@@ -142,6 +152,8 @@ def near(q: CorrectionQuestion, per_ml: float, rise: float, doses: Schedule) -> 
         The plan's pace [canonical unit per day].
     doses : Schedule
         The doses after rounding, which the pump and the jug have to do with.
+    tank : TankChemistry or None
+        The carbonate side, when the additive has one.
 
     Yields
     ------
@@ -164,10 +176,14 @@ def near(q: CorrectionQuestion, per_ml: float, rise: float, doses: Schedule) -> 
         yield Nearness("smallest_dose", doses.dose_ml, pump.smallest_ml, "mL", pump.smallest_ml / doses.dose_ml)
     if isinstance(q.additive, Dissolved):
         yield nearness("jug", doses.total_ml, q.additive.made_up_l * 1000.0, "mL")
-        full = saturation(q.additive, ROOM_C)
-        if full is not None:
-            made = q.additive.grams * q.additive.purity / q.additive.made_up_l
+        full = saturation(q.additive)
+        if full is not None and not q.additive.saturated:
+            made = made_per_litre(q.additive)
             yield nearness("solubility", made, made / full, "g/L")
+    if water_limits.is_limewater(q) and q.system.evaporation_l is not None:
+        yield nearness("evaporation", in_day_ml, 1000.0 * q.system.evaporation_l, "mL")
+    if tank is not None:
+        yield from water_limits.near(q, tank, single_ml * per_ml)
     top = p.canonical(p.range_kept[1])
     kept = nearness("target", q.target, top, q.unit)
     # The share is counted in the canonical unit: a specific gravity near 1 would always seem full.

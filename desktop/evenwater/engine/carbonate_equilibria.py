@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, fields
+from functools import lru_cache
+from typing import Any
 
 import numpy as np
 import numpy.typing as npt
@@ -122,3 +124,27 @@ def equilibria(salinity: Figure, temperature_c: Figure) -> Equilibria:
         seawater_over_free=total_over_free + fluoride / hydrogen_fluoride,
         activity=hydrogen_activity_takahashi_1982(s, t),
     )
+
+
+@lru_cache(maxsize=64)
+def plain_equilibria(salinity: float, temperature_c: float) -> Equilibria:
+    """Return all constants for one salinity and temperature as plain floats, for those who solve one water at a time.
+
+    Parameters
+    ----------
+    salinity : float
+        Practical salinity [-].
+    temperature_c : float
+        Temperature [degC].
+
+    Returns
+    -------
+    Equilibria
+        Constants on the total scale; those of the waters asked for last are kept.
+    """
+    found = equilibria(salinity, temperature_c)
+    plain: dict[str, Any] = {}
+    for field in fields(Equilibria):
+        value = getattr(found, field.name)
+        plain[field.name] = tuple(map(float, value)) if isinstance(value, tuple) else float(value)
+    return Equilibria(**plain)

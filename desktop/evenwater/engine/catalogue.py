@@ -83,6 +83,7 @@ class Chemical:
     density: tuple[float, float] | None
     signal_word: str
     statements: tuple[str, ...]
+    statements_source: str
     cautions: tuple[str, ...]
     restricted: bool
 
@@ -263,6 +264,7 @@ def _chemical(name: str, entry: Mapping[str, Any]) -> Chemical:
         density=_pair(entry["density"]) if "density" in entry else None,
         signal_word=entry["signal_word"],
         statements=tuple(entry["statements"]),
+        statements_source=entry["statements_source"],
         cautions=tuple(entry["cautions"]),
         restricted=bool(entry["restricted"]),
     )

@@ -10,6 +10,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass
 
+from evenwater.engine import check_ph
 from evenwater.engine.formula import molar_mass
 from evenwater.engine.quantities import density_kg_per_l
 from evenwater.engine.question import CorrectionQuestion
@@ -36,7 +37,8 @@ class Seen:
     """What the simulation saw; values in the canonical unit, rises in it per 24 hours.
 
     ``others_rise`` is what the additive adds of every other parameter in 24 hours, less what the
-    animals take of calcium or alkalinity together with the corrected one.
+    animals take of calcium or alkalinity together with the corrected one. ``water`` is what pH and saturation did, when
+    pH was measured.
     """
 
     highest_rise_in_24_hours: float
@@ -46,6 +48,7 @@ class Seen:
     total_ml: float
     most_ml_in_24_hours: float
     others_rise: Mapping[str, float]
+    water: check_ph.SeenInWater | None
 
 
 def amount_per_ml(question: CorrectionQuestion) -> float:
@@ -69,16 +72,19 @@ def amount_per_ml(question: CorrectionQuestion) -> float:
 
 def _from_the_bag(question: CorrectionQuestion, additive: Dissolved, name: str) -> float:
     """Return what a millilitre of a dissolved chemical carries of any parameter."""
-    chemical = additive.chemical
-    moles = additive.grams * additive.purity / molar_mass(chemical.formula)
-    per_mole = dict(chemical.carries)
-    if name == "alkalinity":
-        amount = moles * per_mole.get("alkalinity", 0.0) * 1000.0
-    elif name == "salinity":
-        amount = moles * molar_mass(chemical.dry) / density_kg_per_l(question.system.water)
-    else:
-        ion = _IONS.get(name) or _COUNTED_AS[name]
-        amount = moles * per_mole.get(ion, 0.0) * molar_mass(ion) * 1000.0
+    amount = 0.0
+    bags = [(additive.chemical, additive.grams, additive.purity)]
+    bags += [(bag.chemical, bag.grams, bag.purity) for bag in additive.also]
+    for chemical, grams, purity in bags:
+        moles = grams * purity / molar_mass(chemical.formula)
+        per_mole = dict(chemical.carries)
+        if name == "alkalinity":
+            amount += moles * per_mole.get("alkalinity", 0.0) * 1000.0
+        elif name == "salinity":
+            amount += moles * molar_mass(chemical.dry) / density_kg_per_l(question.system.water)
+        else:
+            ion = _IONS.get(name) or _COUNTED_AS[name]
+            amount += moles * per_mole.get(ion, 0.0) * molar_mass(ion) * 1000.0
     return amount / additive.made_up_l / 1000.0
 
 
@@ -125,6 +131,7 @@ def simulate(question: CorrectionQuestion, doses: Doses) -> Seen:
         total_ml=doses.dose_ml * doses.count,
         most_ml_in_24_hours=fullest_day,
         others_rise=_others(question, fullest_day),
+        water=check_ph.look(question, per_ml / litres, doses.dose_ml * -(-doses.per_day // 24)),
     )
 
 

@@ -22,12 +22,10 @@ from evenwater.engine.correction import Refused
 from evenwater.engine.formula import molar_mass
 from evenwater.engine.quantities import Water, density_kg_per_l
 from evenwater.engine.reasons import Reason
+from evenwater.engine.water_limits import PRECIPITATES
 
 # The water's salinity is taken to stay as it is, which more salt than this would belie; common practice, no source.
 _MOST_G_PER_KG = 2.0
-# Above it calcium carbonate falls out of seawater by itself once particles are there: Moras et al. 2022, Biogeosciences
-# 19, 3537 (from memory).
-PRECIPITATES = 7.0
 
 
 @dataclass(frozen=True)

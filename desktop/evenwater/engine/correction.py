@@ -14,8 +14,9 @@ from datetime import datetime, timedelta
 import numpy as np
 
 from evenwater.engine import caps as limits_of
-from evenwater.engine import check, judge, schedule, uncertainty
+from evenwater.engine import check, judge, schedule, uncertainty, water_limits
 from evenwater.engine.balance import pulse
+from evenwater.engine.carbonate_state import ImpossibleWaterError
 from evenwater.engine.limits import Nearness, pace
 from evenwater.engine.quantities import round_down
 from evenwater.engine.question import (
@@ -29,6 +30,7 @@ from evenwater.engine.reasons import Reason
 from evenwater.engine.remarks import Plan, remarks
 from evenwater.engine.schedule import Schedule
 from evenwater.engine.stock import Dissolved, strength
+from evenwater.engine.water_limits import PH_KEPT, PH_RISE_PER_HOUR, SATURATION_CEILING, TankChemistry
 
 LONGEST_DAYS = 365.0
 CARD_DAYS = 30.0
@@ -36,6 +38,8 @@ CARD_DAYS = 30.0
 SIDE_EFFECT_SHARE = 0.1
 # The planner and the simulation reckon the same sums in another order; more than this is a fault.
 AGREEMENT = 1e-9
+# The same of pH, whose two solvers stop at 1e-11 and 1e-12.
+PH_AGREEMENT = 1e-8
 
 
 @dataclass(frozen=True)
@@ -73,6 +77,7 @@ class Answer:
     ends_at: datetime
     runs_out_at: datetime | None
     valid_until: datetime
+    tank: TankChemistry | None
 
 
 def solve(question: CorrectionQuestion) -> Answer | Refused:
@@ -94,7 +99,11 @@ def solve(question: CorrectionQuestion) -> Answer | Refused:
     q = question
     amount = strength(q.additive, q.parameter.name, q.parameter.kind, q.system.water)
     per_ml = pulse(1.0, amount, q.system.volume_l)
-    bound = pace(limits_of.caps(q, per_ml))
+    try:
+        tank = water_limits.chemistry_of(q, per_ml)
+    except ImpossibleWaterError:
+        return Refused((Reason("impossible_water", {"ph": q.system.ph}, "system.ph"),))
+    bound = pace(limits_of.caps(q, per_ml, tank))
     side_effect = bound.code.startswith("also_raises") and bound.fastest < SIDE_EFFECT_SHARE * limits_of.allowed_rise(q)
     if bound.fastest <= 0.0 or side_effect:
         return Refused((Reason(f"{bound.reason.code}_forbids", bound.reason.params, bound.reason.path),))
@@ -119,7 +128,7 @@ def solve(question: CorrectionQuestion) -> Answer | Refused:
     objection = disagreement(q, doses, per_ml, seen)
     if objection is not None:
         return Refused((objection,))
-    return _answer(q, amount, per_ml, bound.code, rise, doses, seen)
+    return _answer(q, amount, per_ml, bound.code, rise, doses, seen, tank)
 
 
 def _below_smallest(q: CorrectionQuestion, in_day: float, doses: Schedule) -> Reason | None:
@@ -174,10 +183,20 @@ def disagreement(q: CorrectionQuestion, doses: Schedule, per_ml: float, seen: ch
             seen.others_rise.get(other.name, 0.0) <= other.canonical(other.rise_hard) * slack for other in q.others
         ),
     }
+    if seen.water is not None:
+        faults["rise of pH"] = seen.water.highest_ph_rise <= PH_RISE_PER_HOUR + PH_AGREEMENT
+        # A base above the ceiling already is no fault of an additive that does not lift pH.
+        still = not seen.water.highest_ph_rise > 0.0
+        faults["pH"] = still or _below(seen.water.highest_ph, PH_KEPT[1] + PH_AGREEMENT)
+        faults["saturation"] = _below(seen.water.highest_saturation, SATURATION_CEILING * (1.0 + PH_AGREEMENT))
     failed = tuple(name for name, holds in faults.items() if not holds)
     if not failed:
         return None
     return Reason("check_disagrees", {"what": failed, "end_value": seen.end_value, "planned": ends})
+
+
+def _below(seen: float | None, bound: float) -> bool:
+    return seen is None or seen <= bound
 
 
 def spread(q: CorrectionQuestion) -> uncertainty.Spread:
@@ -205,7 +224,14 @@ def spread(q: CorrectionQuestion) -> uncertainty.Spread:
 
 
 def _answer(
-    q: CorrectionQuestion, amount: float, per_ml: float, set_by: str, rise: float, doses: Schedule, seen: check.Seen
+    q: CorrectionQuestion,
+    amount: float,
+    per_ml: float,
+    set_by: str,
+    rise: float,
+    doses: Schedule,
+    seen: check.Seen,
+    tank: TankChemistry | None,
 ) -> Answer:
     lasts = (q.target - q.measured) / rise
     in_day, upkeep = (rise + q.use) / per_ml, q.use / per_ml
@@ -214,7 +240,7 @@ def _answer(
     widths = spread(q)
     low, high = uncertainty.band(q.measured, np.array([dosed]), np.array([used]), widths)
     jug = q.additive.made_up_l * 1000.0 if isinstance(q.additive, Dissolved) else None
-    near = tuple(limits_of.near(q, per_ml, rise, doses))
+    near = tuple(limits_of.near(q, per_ml, rise, doses, tank))
     hard = max(q.parameter.canonical(q.parameter.rise_hard), rise)
     runs_out = None if jug is None else _runs_out(q.now, jug, doses)
     ends = q.now + timedelta(days=doses.lasts_days)
@@ -234,18 +260,25 @@ def _answer(
         upkeep_ml_per_day=upkeep,
         doses=doses,
         limits=near,
-        remarks=remarks(q, doses, Plan(in_day / q.pump.doses_per_day, lasts, upkeep), near, whole),
+        remarks=remarks(q, doses, Plan(in_day / q.pump.doses_per_day, lasts, upkeep), near, whole, tank),
         seen=seen,
         band=(max(0.0, float(low[0])), float(high[0])),
         by_source=uncertainty.shares(dosed, used, widths),
         whole_jug=whole,
-        never_more_ml=round_down((hard + q.use) / per_ml, doses.step_ml),
+        never_more_ml=round_down(min((hard + q.use) / per_ml, _room_ml(q)), doses.step_ml),
         stop_above=q.target + q.parameter.canonical(q.parameter.kit_accuracy),
         retest_at=max(q.now, min(q.now + timedelta(days=doses.lasts_days) / 2, (q.measured_at or q.now) + stale)),
         ends_at=ends,
         runs_out_at=runs_out,
         valid_until=min(t for t in (ends + stale, runs_out, q.now + timedelta(days=CARD_DAYS)) if t is not None),
+        tank=tank,
     )
+
+
+def _room_ml(q: CorrectionQuestion) -> float:
+    """Return the most that fits into the tank in 24 hours [mL]: what evaporates, where limewater replaces it."""
+    evaporates = q.system.evaporation_l
+    return math.inf if evaporates is None or not water_limits.is_limewater(q) else 1000.0 * evaporates
 
 
 def _runs_out(now: datetime, jug_ml: float, doses: Schedule) -> datetime | None:

@@ -21,6 +21,7 @@ TEMPERATURE = Field("system.temperature", "temperature", "degC", 5.0, 40.0)
 PH = Field("system.ph", "number", "", 6.0, 10.0, bare=True)
 # Twice what is plausible in a tank: the constants of seawater know nothing beyond.
 ALKALINITY = Field("system.alkalinity", "alkalinity", "dKH", 0.0, 30.0, above_low=True)
+EVAPORATION = Field("system.evaporation", "volume per day", "L per day", 0.0, 100_000.0, above_low=True)
 PCO2 = Field("system.pco2", "pressure", "uatm", 10.0, 20_000.0)
 AMOUNT = Field("addition.amount", "mass", "g", 0.0, 1_000_000.0, above_low=True)
 DISSOLVED = Field("additive.dissolved", "mass", "g", 0.0, 1_000_000.0, above_low=True)
@@ -28,6 +29,7 @@ MADE_UP_TO = Field("additive.made_up_to", "volume", "L", 0.0, 1_000.0, above_low
 PURITY = Field("additive.purity", "share", "%", 0.0, 100.0, above_low=True)
 # The rows of solubility run from freezing to 30 degC.
 STOCK_TEMPERATURE = Field("temperature", "temperature", "degC", 0.0, 30.0)
+BATCH_TEMPERATURE = Field("additive.temperature", "temperature", "degC", 0.0, 30.0)
 LABEL_DOSE = Field("additive.label.dose", "volume", "mL", 0.0, 1_000_000.0, above_low=True)
 LABEL_WATER = Field("additive.label.water", "volume", "L", 0.0, 5_000_000.0, above_low=True)
 FLOW = Field("pump.flow", "flow", "mL/min", 0.0, 100_000.0, above_low=True)

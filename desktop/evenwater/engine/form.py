@@ -61,6 +61,10 @@ class Form:
         value = self.value(path)
         return (value.text if isinstance(value, Typed) else str(value or "")).strip()
 
+    def flag(self, path: str) -> bool:
+        """Return whether something is said to be so: ``true`` in a file, "yes" in a form."""
+        return self.text(path).casefold() in {"yes", "true"}
+
     def number(self, spec: Field, water: Water | None = None) -> float | None:
         """Return a quantity, or None when it is absent or cannot be taken.
 

@@ -43,7 +43,7 @@ def correction(raw: Raw, catalogue: Catalogue, now: datetime) -> CorrectionQuest
     """
     r = Form(raw)
     moment = r.instant("now") or now.astimezone(UTC)
-    system = _system(r)
+    system = _system(r, catalogue)
     water = system.water if system is not None else Water()
     pump = _pump(r)
     parameter = _parameter(r, catalogue)
@@ -115,7 +115,7 @@ def _parameter(r: Form, catalogue: Catalogue) -> Parameter | None:
     return catalogue.parameters.get(name)
 
 
-def _system(r: Form) -> System | None:
+def _system(r: Form, catalogue: Catalogue) -> System | None:
     volume = r.needed(fields.NET_VOLUME)
     known = r.text("system.volume_known")
     if known not in VOLUME_UNCERTAINTY:
@@ -125,13 +125,27 @@ def _system(r: Form) -> System | None:
     percent = r.number(fields.VOLUME_UNCERTAINTY)
     water, assumed = _water(r)
     ph = r.number(fields.PH)
+    alkalinity = r.number(fields.ALKALINITY, water)
+    calcium = r.number(fields.concentration("system.calcium", catalogue.parameters["calcium"]), water)
+    evaporation = r.number(fields.EVAPORATION)
     if volume is None:
         return None
     uncertainty = VOLUME_UNCERTAINTY[known] if percent is None else percent / 100.0
     if known == "unknown":
         # A dose for too large a volume is an overdose, so an unknown volume counts at its low end.
         volume *= 1.0 - uncertainty
-    return System(r.text("system.name"), volume, uncertainty, known, water, ph, assumed)
+    return System(
+        name=r.text("system.name"),
+        volume_l=volume,
+        volume_uncertainty=uncertainty,
+        volume_known=known,
+        water=water,
+        ph=ph,
+        water_assumed=assumed,
+        alkalinity=alkalinity,
+        calcium=calcium,
+        evaporation_l=evaporation,
+    )
 
 
 def _pump(r: Form) -> Pump | None:

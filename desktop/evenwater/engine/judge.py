@@ -8,10 +8,11 @@ from dataclasses import dataclass
 from datetime import timedelta
 
 from evenwater.engine.limits import Guardrail, Standing
+from evenwater.engine.mix import incompatible
 from evenwater.engine.quantities import to_canonical
 from evenwater.engine.question import CorrectionQuestion
 from evenwater.engine.reasons import Reason
-from evenwater.engine.stock import ROOM_C, Dissolved, saturation, strength
+from evenwater.engine.stock import Dissolved, made_per_litre, saturation, strength
 from evenwater.engine.units import KINDS
 
 # A clock may run a little behind the laptop it is compared with; common practice, no source.
@@ -64,6 +65,9 @@ def _figures(q: CorrectionQuestion) -> tuple[_Figure, ...]:
             _Figure("additive.dissolved", batch.grams, _TRACE),
             _Figure("additive.made_up_to", batch.made_up_l, _TRACE),
             _Figure("additive.purity", batch.purity, _TRACE, 1.0),
+            _Figure("additive.temperature", batch.coolest_c, -5.0, 60.0),
+            *(_Figure("additive.also.dissolved", portion.grams, _TRACE) for portion in batch.also),
+            *(_Figure("additive.also.purity", portion.purity, _TRACE, 1.0) for portion in batch.also),
         )
         if isinstance(batch, Dissolved)
         else (
@@ -78,6 +82,9 @@ def _figures(q: CorrectionQuestion) -> tuple[_Figure, ...]:
         _Figure("system.salinity", system.water.salinity, 0.0, 60.0),
         _Figure("system.temperature", system.water.temperature_c, -5.0, 60.0),
         _Figure("system.ph", system.ph, 0.0, 14.0),
+        _Figure("system.alkalinity", system.alkalinity, 0.0, 100.0),
+        _Figure("system.calcium", system.calcium, 0.0, 100_000.0),
+        _Figure("system.evaporation", system.evaporation_l, _TRACE),
         _Figure("change.measured", q.measured),
         _Figure("change.target", q.target),
         _Figure("change.daily_use", q.use),
@@ -177,11 +184,34 @@ def _pace(q: CorrectionQuestion) -> Iterator[Reason]:
 
 def _additive(q: CorrectionQuestion) -> Iterator[Reason]:
     if strength(q.additive, q.parameter.name, q.parameter.kind, q.system.water) <= 0.0:
-        name = q.additive.chemical.name if isinstance(q.additive, Dissolved) else ""
+        name = q.additive.name if isinstance(q.additive, Dissolved) else ""
         yield Reason("does_not_raise", {"chemical": name, "parameter": q.parameter.name}, "additive.chemical")
     if isinstance(q.additive, Dissolved):
-        near = saturation(q.additive, ROOM_C)
-        if near is not None and near > 1.0:
-            made = q.additive.grams * q.additive.purity / q.additive.made_up_l
-            params = {"chemical": q.additive.chemical.name, "made": made, "most": made / near, "temperature_c": ROOM_C}
-            yield Reason("does_not_dissolve", params, "additive.dissolved")
+        yield from undissolved(q.additive, "additive.dissolved")
+
+
+def undissolved(batch: Dissolved, path: str) -> Iterator[Reason]:
+    """Yield why a batch cannot be dissolved, or must not be, if it is so.
+
+    Parameters
+    ----------
+    batch : Dissolved
+        The batch, with the coolest temperature it must stay dissolved at [degC].
+    path : str
+        Path of the field that says how much was dissolved.
+
+    Yields
+    ------
+    Reason
+        At most one.
+    """
+    clash = incompatible(batch, path.replace("dissolved", "also.chemical"))
+    if clash is not None:
+        yield clash
+        return
+    near = saturation(batch)
+    # A saturated jug holds what dissolves by definition.
+    if near is not None and near > 1.0 and not batch.saturated:
+        made = made_per_litre(batch)
+        params = {"chemical": batch.name, "made": made, "most": made / near, "temperature_c": batch.coolest_c}
+        yield Reason("does_not_dissolve", params, path)

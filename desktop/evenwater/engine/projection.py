@@ -7,7 +7,7 @@ from dataclasses import dataclass
 import numpy as np
 import numpy.typing as npt
 
-from evenwater.engine import uncertainty
+from evenwater.engine import uncertainty, water_limits
 from evenwater.engine.balance import segment, trajectory
 from evenwater.engine.caps import allowed_rise
 from evenwater.engine.correction import Answer, spread
@@ -19,6 +19,24 @@ BAND_POINTS = 48
 # How much of the upkeep is drawn after the ramp: half as long again, at least half a day, at most a
 # week, so that the bend stays easy to see.
 _TAIL_SHARE, _TAIL_LEAST, _TAIL_MOST = 0.55, 0.5, 7.0
+
+
+# pH bends so gently that straight lines between so many instants look the same.
+WATER_POINTS = 9
+
+
+@dataclass(frozen=True)
+class WaterAlong:
+    """The carbonate side along the ramp, all of shape (k,), against ``days`` [day].
+
+    ``ph`` (NBS) is before each dose with gas exchange caught up, ``ph_after`` at once after one; ``saturation`` is that
+    with aragonite after a dose [-].
+    """
+
+    days: Floats
+    ph: Floats
+    ph_after: Floats
+    saturation: Floats
 
 
 @dataclass(frozen=True)
@@ -41,6 +59,7 @@ class Projection:
     fastest_days: Floats
     fastest: Floats
     ramp_days: float
+    water: WaterAlong | None
 
 
 def project(answer: Answer, points: int = POINTS) -> Projection:
@@ -90,4 +109,40 @@ def project(answer: Answer, points: int = POINTS) -> Projection:
         fastest_days=np.array([0.0, climb_days]),
         fastest=np.array([q.measured, q.target]),
         ramp_days=ramp,
+        water=water_along(answer, tail),
+    )
+
+
+def water_along(answer: Answer, tail_days: float) -> WaterAlong | None:
+    """Return what pH and saturation do along the ramp and in the stretch of upkeep after it.
+
+    Parameters
+    ----------
+    answer : Answer
+        The plan.
+    tail_days : float
+        Length of the stretch of upkeep [day].
+
+    Returns
+    -------
+    WaterAlong or None
+        None when the additive takes no part in it.
+    """
+    tank, doses = answer.tank, answer.doses
+    if tank is None:
+        return None
+    at_once = water_limits.doses_in_an_hour(doses.per_day) * answer.per_ml
+    climb = answer.question.target - doses.shortfall - answer.question.measured
+    steps = np.linspace(0.0, 1.0, WATER_POINTS)
+    befores = [tank.at(climb * float(step)) for step in steps]
+    afters = [tank.after(base, doses.dose_ml * at_once) for base in befores]
+    # At the target the smaller doses of upkeep keep it there.
+    befores += [befores[-1]] * 2
+    afters += [tank.after(befores[-1], doses.upkeep_ml * at_once)] * 2
+    ramp = doses.lasts_days
+    return WaterAlong(
+        days=np.concatenate((steps * ramp, (ramp, ramp + tail_days))),
+        ph=np.array([base.ph_nbs for base in befores]),
+        ph_after=np.array([after.ph_nbs for after in afters]),
+        saturation=np.array([after.saturation for after in afters]),
     )

@@ -28,7 +28,11 @@ USE_UNCERTAINTY = 0.20
 
 @dataclass(frozen=True)
 class System:
-    """The tank: net volume [L], half width of its 95 % interval over the volume, and its water."""
+    """The tank: net volume [L], half width of its 95 % interval over the volume, and its water.
+
+    ``ph`` is as measured (NBS scale), ``alkalinity`` [meq/L] and ``calcium`` [mg/L] as last tested when another value
+    is corrected, ``evaporation_l`` [L per day] what top-off replaces; each is None when the keeper did not give it.
+    """
 
     name: str
     volume_l: float
@@ -37,6 +41,9 @@ class System:
     water: Water
     ph: float | None = None
     water_assumed: bool = False
+    alkalinity: float | None = None
+    calcium: float | None = None
+    evaporation_l: float | None = None
 
 
 @dataclass(frozen=True)

@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from evenwater.engine import fields
 from evenwater.engine.caps import calcium_per_meq
 from evenwater.engine.catalogue import Chemical, Parameter
 from evenwater.engine.correction import Refused
 from evenwater.engine.formula import molar_mass
+from evenwater.engine.judge import undissolved
+from evenwater.engine.mix import balanced
 from evenwater.engine.quantities import Water, density_kg_per_l
 from evenwater.engine.reasons import Reason
 from evenwater.engine.stock import (
@@ -17,9 +19,13 @@ from evenwater.engine.stock import (
     ROOM_C,
     Dissolved,
     Labelled,
+    Portion,
     better_warm,
     carried_per_ml,
     grams_for,
+    limewater,
+    made_per_litre,
+    moles_per_ml,
     saturation,
     strength,
 )
@@ -43,13 +49,15 @@ class Strength:
 class Unweighed:
     """A batch still to be weighed out, to a strength or to match a partner of a two-part.
 
-    ``made_up_l`` [L] after making up, ``purity`` the mass fraction.
+    ``made_up_l`` [L] after making up, ``purity`` the mass fraction; ``also`` is the second magnesium salt of a mix with
+    seawater's balance of sulfate, its mass still nothing.
     """
 
     chemical: Chemical
     made_up_l: float
     purity: float
     wanted: Strength | Dissolved
+    also: Portion | None = None
 
 
 @dataclass(frozen=True)
@@ -111,15 +119,16 @@ def solve(question: StockQuestion) -> StockAnswer | Refused:
     if isinstance(asked, Bottle):
         return _bottle(asked, at_c)
     if isinstance(asked, Unweighed):
-        partner = asked.wanted if isinstance(asked.wanted, Dissolved) else None
+        partner = replace(asked.wanted, coolest_c=at_c) if isinstance(asked.wanted, Dissolved) else None
         found = weighed(asked)
-        undissolved = tuple(_undissolved(partner, at_c, "wanted.partner.dissolved")) if partner is not None else ()
-        if isinstance(found, Reason) or undissolved:
-            return Refused((*([found] if isinstance(found, Reason) else []), *undissolved))
+        refused = tuple(undissolved(partner, "wanted.partner.dissolved")) if partner is not None else ()
+        if isinstance(found, Reason) or refused:
+            return Refused((*([found] if isinstance(found, Reason) else []), *refused))
         batch, path = found, "wanted"
     else:
         batch, path = asked, "additive.dissolved"
-    objections = tuple(_undissolved(batch, at_c, path))
+    batch = limewater(batch.chemical, batch.made_up_l, at_c) if batch.saturated else replace(batch, coolest_c=at_c)
+    objections = tuple(undissolved(batch, path))
     if objections:
         return Refused(objections)
     return StockAnswer(
@@ -127,8 +136,8 @@ def solve(question: StockQuestion) -> StockAnswer | Refused:
         temperature_c=at_c,
         carries=carried(batch, question.parameters),
         rises=tuple(_rises(batch, question.parameters)),
-        most_g_per_l=batch.chemical.most_per_litre(at_c),
-        remarks=tuple(_remarks(batch, at_c)),
+        most_g_per_l=most_together(batch),
+        remarks=tuple(_remarks(batch)),
     )
 
 
@@ -157,6 +166,12 @@ def weighed(batch: Unweighed) -> Dissolved | Reason:
         per_ml = wanted.per_ml * (density_kg_per_l(Water()) if parameter == "salinity" else 1.0)
         if chemical.per_gram(parameter) <= 0.0:
             return Reason("does_not_raise", {"chemical": chemical.name, "parameter": parameter}, "additive.chemical")
+    if batch.also is not None:
+        if parameter != "magnesium":
+            return Reason(
+                "no_balance", {"first": chemical.name, "second": batch.also.chemical.name}, "wanted.parameter"
+            )
+        return balanced(Portion(chemical, 0.0, batch.purity), batch.also, per_ml, batch.made_up_l)
     grams = grams_for(chemical, parameter, per_ml, batch.made_up_l, batch.purity)
     most = fields.DISSOLVED.high
     if not 0.0 < grams <= most:
@@ -186,7 +201,7 @@ def matching(chemical: Chemical, partner: Dissolved) -> tuple[str, float] | Reas
     Source: a mole of calcium carbonate takes one mole of calcium and two equivalents of alkalinity, which is 20.04 mg
     of calcium per milliequivalent.
     """
-    here, there = _half(chemical), _half(partner.chemical)
+    here, there = _half(chemical), "" if partner.also else _half(partner.chemical)
     if (here, there) == ("alkalinity", "calcium"):
         return here, carried_per_ml(partner, "calcium") / calcium_per_meq()
     if (here, there) == ("calcium", "alkalinity"):
@@ -219,14 +234,14 @@ def carried(batch: Dissolved, parameters: tuple[Parameter, ...]) -> tuple[Carrie
     found = [
         Carried(p.name, carried_per_ml(batch, p.name) * 1000.0, _unit_per_litre(p))
         for p in parameters
-        if batch.chemical.per_gram(p.name) != 0.0
+        if carried_per_ml(batch, p.name) != 0.0
     ]
-    moles = batch.grams * batch.purity / batch.made_up_l / molar_mass(batch.chemical.formula)
-    for what, count in batch.chemical.carries:
+    for what in dict.fromkeys(what for portion in batch.portions for what, _ in portion.chemical.carries):
+        mmol_per_l = 1000.0 * moles_per_ml(batch, what)
         if what == "DIC":
-            found.append(Carried("dic", 1000.0 * moles * count, "mmol/L"))
+            found.append(Carried("dic", mmol_per_l, "mmol/L"))
         elif what in _BESIDES:
-            found.append(Carried(_BESIDES[what], 1000.0 * moles * count * molar_mass(what), "mg/L"))
+            found.append(Carried(_BESIDES[what], mmol_per_l * molar_mass(what), "mg/L"))
     return tuple(found)
 
 
@@ -241,22 +256,32 @@ def _rises(batch: Dissolved, parameters: tuple[Parameter, ...]) -> Iterator[tupl
             yield parameter, per_ml * SAID_DOSE_ML / SAID_WATER_L
 
 
-def _undissolved(batch: Dissolved, temperature_c: float, path: str) -> Iterator[Reason]:
-    near = saturation(batch, temperature_c)
-    if near is not None and near > 1.0:
-        made = batch.grams * batch.purity / batch.made_up_l
-        params = {"chemical": batch.chemical.name, "made": made, "most": made / near, "temperature_c": temperature_c}
-        yield Reason("does_not_dissolve", params, path)
+def most_together(batch: Dissolved) -> float | None:
+    """Return how much of a batch's chemicals, in its own proportion, a litre can hold.
+
+    Parameters
+    ----------
+    batch : Dissolved
+        The batch.
+
+    Returns
+    -------
+    float or None
+        Mass as weighed, pure [g/L]; None when a solubility is not known.
+    """
+    near = saturation(batch)
+    return None if near is None else made_per_litre(batch) / near
 
 
-def _remarks(batch: Dissolved, temperature_c: float) -> Iterator[Reason]:
-    near = saturation(batch, temperature_c)
-    if near is not None and near > NEARLY_SATURATED:
-        made = batch.grams * batch.purity / batch.made_up_l
-        params = {"made": made, "most": made / near, "better_warm": better_warm(batch.chemical)}
-        yield Reason("nearly_saturated", params)
-    if batch.chemical.restricted:
-        yield Reason("restricted", {"chemical": batch.chemical.name})
+def _remarks(batch: Dissolved) -> Iterator[Reason]:
+    near = saturation(batch)
+    if near is not None and near > NEARLY_SATURATED and not batch.saturated:
+        made = made_per_litre(batch)
+        yield Reason("nearly_saturated", {"made": made, "most": made / near, "better_warm": better_warm(batch)})
+    if batch.saturated:
+        yield Reason("limewater", {"grams_per_l": made_per_litre(batch), "degc": batch.coolest_c})
+    if batch.restricted:
+        yield Reason("restricted", {"chemical": batch.name})
 
 
 def _bottle(bottle: Bottle, temperature_c: float) -> StockAnswer:

@@ -11,6 +11,7 @@ from evenwater.engine.question import CorrectionQuestion
 from evenwater.engine.reasons import Reason
 from evenwater.engine.schedule import Schedule
 from evenwater.engine.stock import NEARLY_SATURATED, Dissolved, better_warm
+from evenwater.engine.water_limits import PH_ASSUMED, PH_KEPT, PRECIPITATES, TankChemistry, is_limewater
 
 # A dose rounded by more than this needs a finer step or fewer doses; common practice, no source.
 ROUNDING_SHARE = 0.05
@@ -34,6 +35,7 @@ def remarks(
     plan: Plan,
     near: Sequence[Nearness],
     whole_jug: float | None,
+    tank: TankChemistry | None,
 ) -> tuple[Reason, ...]:
     """Return the remarks on a plan.
 
@@ -49,13 +51,21 @@ def remarks(
         How near the plan comes to each limit.
     whole_jug : float or None
         Value if the whole jug ran in [canonical unit].
+    tank : TankChemistry or None
+        The carbonate side, when the additive has one.
 
     Returns
     -------
     tuple of Reason
         In the order in which they matter.
     """
-    return (*_water(q), *_limits(q, near), *_doses(q, doses, plan), *_jug(q, whole_jug))
+    return (
+        *_water(q),
+        *_limits(q, near),
+        *_chemistry(q, plan, near, tank),
+        *_doses(q, doses, plan),
+        *_jug(q, whole_jug),
+    )
 
 
 def _water(q: CorrectionQuestion) -> Iterator[Reason]:
@@ -78,13 +88,32 @@ def _limits(q: CorrectionQuestion, near: Sequence[Nearness]) -> Iterator[Reason]
         elif item.code == "jug" and item.over:
             yield Reason("jug_too_small", {"total_ml": item.value, "jug_ml": item.bound})
         elif item.code == "solubility" and item.share > NEARLY_SATURATED:
-            warm = not isinstance(q.additive, Dissolved) or better_warm(q.additive.chemical)
+            warm = not isinstance(q.additive, Dissolved) or better_warm(q.additive)
             yield Reason("nearly_saturated", {"made": item.value, "most": item.bound, "better_warm": warm})
         elif item.code.startswith("also_raises"):
             other = item.code.removeprefix("also_raises_")
             yield Reason("raises_too", {"other": other, "per_day": item.value, "unit": item.unit})
-    if isinstance(q.additive, Dissolved) and q.additive.chemical.restricted:
-        yield Reason("restricted", {"chemical": q.additive.chemical.name})
+    if isinstance(q.additive, Dissolved) and q.additive.restricted:
+        yield Reason("restricted", {"chemical": q.additive.name})
+
+
+def _chemistry(
+    q: CorrectionQuestion, plan: Plan, near: Sequence[Nearness], tank: TankChemistry | None
+) -> Iterator[Reason]:
+    if is_limewater(q) and q.system.evaporation_l is None:
+        yield Reason("evaporation_unknown", {"in_day_ml": plan.single_ml * q.pump.doses_per_day})
+    if tank is None:
+        return
+    lifts = tank.per_unit.alkalinity > 0.0
+    if not tank.ph_known and lifts:
+        yield Reason("ph_assumed", {"ph": PH_ASSUMED})
+    if not isinstance(q.additive, Dissolved) and lifts:
+        yield Reason("bottle_like_hydroxide", {})
+    if tank.ph_known and tank.end.ph_nbs > PH_KEPT[1]:
+        yield Reason("ph_above_afterwards", {"ph": tank.end.ph_nbs, "most": PH_KEPT[1]})
+    for item in near:
+        if item.code == "saturation" and item.value > PRECIPITATES:
+            yield Reason("may_precipitate", {"saturation": item.value, "most": PRECIPITATES})
 
 
 def _doses(q: CorrectionQuestion, doses: Schedule, plan: Plan) -> Iterator[Reason]:

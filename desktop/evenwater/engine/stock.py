@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from evenwater.engine.catalogue import Chemical
+from evenwater.engine.formula import molar_mass
 from evenwater.engine.quantities import Water, density_kg_per_l
 
 # A room's coolest hour, at which a stock must still be dissolved; common practice, no source.
@@ -13,16 +14,70 @@ NEARLY_SATURATED = 0.9
 
 
 @dataclass(frozen=True)
-class Dissolved:
-    """A batch made by dissolving a weighed chemical and making up with water.
+class Portion:
+    """One chemical of a batch: ``grams`` [g] as weighed, ``purity`` the mass fraction."""
 
-    ``grams`` [g] as weighed, ``made_up_l`` [L] after making up, ``purity`` the mass fraction.
+    chemical: Chemical
+    grams: float
+    purity: float = 1.0
+
+
+@dataclass(frozen=True)
+class Dissolved:
+    """A batch made by dissolving a weighed chemical, or several, and making up with water.
+
+    ``grams`` [g] as weighed, ``made_up_l`` [L] after making up, ``purity`` the mass fraction; ``also`` are the further
+    chemicals of a mix. ``coolest_c`` [degC] is the lowest temperature at which the batch must stay dissolved. A
+    ``saturated`` batch is the clear solution over more than can dissolve: ``grams`` is then what is in solution.
     """
 
     chemical: Chemical
     grams: float
     made_up_l: float
     purity: float = 1.0
+    also: tuple[Portion, ...] = ()
+    coolest_c: float = ROOM_C
+    saturated: bool = False
+
+    @property
+    def portions(self) -> tuple[Portion, ...]:
+        """Every chemical of the batch, the first one first."""
+        return (Portion(self.chemical, self.grams, self.purity), *self.also)
+
+    @property
+    def name(self) -> str:
+        """The full names of the chemicals."""
+        return " and ".join(portion.chemical.name for portion in self.portions)
+
+    @property
+    def tall_man(self) -> str:
+        """The full names with the parts that tell look-alikes apart in capitals."""
+        return " and ".join(portion.chemical.tall_man for portion in self.portions)
+
+    @property
+    def signal_word(self) -> str:
+        """The strongest signal word of the chemicals; empty when none has one."""
+        said = {portion.chemical.signal_word for portion in self.portions}
+        return next((word for word in _SIGNAL_WORDS if word in said), "")
+
+    @property
+    def statements(self) -> tuple[str, ...]:
+        """The hazard statements of all chemicals, each once."""
+        return tuple(dict.fromkeys(line for portion in self.portions for line in portion.chemical.statements))
+
+    @property
+    def cautions(self) -> tuple[str, ...]:
+        """The handling lines of all chemicals, each once."""
+        return tuple(dict.fromkeys(line for portion in self.portions for line in portion.chemical.cautions))
+
+    @property
+    def restricted(self) -> bool:
+        """Whether one of the chemicals is only for trained people."""
+        return any(portion.chemical.restricted for portion in self.portions)
+
+
+# The stronger first, as in the Globally Harmonized System.
+_SIGNAL_WORDS = ("Danger", "Warning")
 
 
 @dataclass(frozen=True)
@@ -82,35 +137,109 @@ def carried_per_ml(additive: Dissolved, parameter: str) -> float:
     float
         Alkalinity [meq/mL], an ion [mg/mL] or dry salt [g/mL].
     """
-    grams_per_ml = additive.grams * additive.purity / (additive.made_up_l * 1000.0)
-    return grams_per_ml * additive.chemical.per_gram(parameter)
+    per_batch = sum(p.grams * p.purity * p.chemical.per_gram(parameter) for p in additive.portions)
+    return per_batch / (additive.made_up_l * 1000.0)
 
 
-def saturation(additive: Dissolved, temperature_c: float = ROOM_C) -> float | None:
+def moles_per_ml(additive: Dissolved, what: str) -> float:
+    """Return how much of something that is counted in moles one millilitre carries.
+
+    Parameters
+    ----------
+    additive : Dissolved
+        The batch.
+    what : str
+        ``"alkalinity"`` (in equivalents), ``"DIC"`` or an ion, as in the data file.
+
+    Returns
+    -------
+    float
+        Amount [mmol/mL or meq/mL].
+    """
+    per_batch = sum(
+        p.grams * p.purity / molar_mass(p.chemical.formula) * p.chemical.per_mole(what) for p in additive.portions
+    )
+    return per_batch / additive.made_up_l
+
+
+def made_per_litre(additive: Dissolved) -> float:
+    """Return the mass of all chemicals in a litre of the batch.
+
+    Parameters
+    ----------
+    additive : Dissolved
+        The batch.
+
+    Returns
+    -------
+    float
+        Pure chemicals with their hydrate water [g/L].
+    """
+    return sum(p.grams * p.purity for p in additive.portions) / additive.made_up_l
+
+
+def saturation(additive: Dissolved, temperature_c: float | None = None) -> float | None:
     """Return how near the batch is to the most that dissolves.
 
     Parameters
     ----------
     additive : Dissolved
         The batch.
-    temperature_c : float
-        Coolest temperature of the stock [degC].
+    temperature_c : float or None
+        Temperature of the stock [degC]; the coolest it will have when not given.
 
     Returns
     -------
     float or None
         Mass made up over the mass that dissolves [1]; None when no solubility is known.
+
+    Notes
+    -----
+    Of a mix the shares of its chemicals are added: salts with an ion in common leave each other no more room than that.
+    Common practice, no source.
     """
-    most = additive.chemical.most_per_litre(temperature_c)
+    at_c = additive.coolest_c if temperature_c is None else temperature_c
+    whole = 0.0
+    for portion in additive.portions:
+        most = portion.chemical.most_per_litre(at_c)
+        if most is None:
+            return None
+        whole += portion.grams * portion.purity / additive.made_up_l / most
+    return whole
+
+
+def limewater(chemical: Chemical, made_up_l: float, coolest_c: float = ROOM_C) -> Dissolved:
+    """Return a jug of the clear saturated solution of a chemical, as limewater is.
+
+    Parameters
+    ----------
+    chemical : Chemical
+        What is dissolved, of which more lies on the ground than can dissolve.
+    made_up_l : float
+        Volume of the jug [L].
+    coolest_c : float
+        Lowest temperature of the jug [degC]. More lime dissolves in the cool, so this is when it is strongest.
+
+    Returns
+    -------
+    Dissolved
+        The batch, with what is in solution.
+
+    Raises
+    ------
+    ValueError
+        When no solubility of the chemical is known.
+    """
+    most = chemical.most_per_litre(coolest_c)
     if most is None:
-        return None
-    return additive.grams * additive.purity / additive.made_up_l / most
+        raise ValueError(f"the solubility of {chemical.name} is not known")
+    return Dissolved(chemical, most * made_up_l, made_up_l, coolest_c=coolest_c, saturated=True)
 
 
-def better_warm(chemical: Chemical) -> bool:
-    """Return whether more of a chemical dissolves in the warm, as of all but lime."""
-    rows = chemical.solubility
-    return not rows or rows[-1][1] >= rows[0][1]
+def better_warm(additive: Dissolved) -> bool:
+    """Return whether more of a batch's chemicals dissolves in the warm, as of all but lime."""
+    rows = [portion.chemical.solubility for portion in additive.portions]
+    return all(not known or known[-1][1] >= known[0][1] for known in rows)
 
 
 def grams_for(chemical: Chemical, parameter: str, per_ml: float, made_up_l: float, purity: float = 1.0) -> float:

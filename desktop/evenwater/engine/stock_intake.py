@@ -11,7 +11,7 @@ from evenwater.engine.quantities import Typed
 from evenwater.engine.reader import Ask, Ok, read
 from evenwater.engine.reasons import Reason
 from evenwater.engine.recipe import Bottle, StockQuestion, Strength, Unweighed
-from evenwater.engine.stock import ROOM_C, Dissolved, Labelled
+from evenwater.engine.stock import ROOM_C, Dissolved, Labelled, Portion, better_warm, limewater
 
 
 def stock(raw: Raw, catalogue: Catalogue) -> StockQuestion | Unread:
@@ -63,12 +63,45 @@ def dissolved(r: Form, catalogue: Catalogue, table: str = "additive") -> Dissolv
         The batch.
     """
     chemical = r.chemical(catalogue, f"{table}.chemical")
-    grams = r.needed(replace(fields.DISSOLVED, path=f"{table}.dissolved"))
     made_up_l = r.needed(replace(fields.MADE_UP_TO, path=f"{table}.made_up_to"))
-    purity = r.number(replace(fields.PURITY, path=f"{table}.purity"))
-    if chemical is None or grams is None or made_up_l is None:
+    coolest = r.number(replace(fields.BATCH_TEMPERATURE, path=f"{table}.temperature"))
+    coolest_c = ROOM_C if coolest is None else coolest
+    if r.flag(f"{table}.saturated"):
+        return _limewater(r, chemical, made_up_l, coolest_c, table)
+    first = _portion(r, chemical, table)
+    also: tuple[Portion, ...] = ()
+    if r.value(f"{table}.also") is not None:
+        second = _portion(r, r.chemical(catalogue, f"{table}.also.chemical"), f"{table}.also")
+        if second is None:
+            return None
+        also = (second,)
+        if chemical is not None and chemical.name == second.chemical.name:
+            r.wrong.append(Reason("same_chemical", {"chemical": chemical.name}, f"{table}.also.chemical"))
+            return None
+    if first is None or made_up_l is None:
         return None
-    return Dissolved(chemical, grams, made_up_l, 1.0 if purity is None else purity / 100.0)
+    return Dissolved(first.chemical, first.grams, made_up_l, first.purity, also, coolest_c)
+
+
+def _portion(r: Form, chemical: Chemical | None, table: str) -> Portion | None:
+    grams = r.needed(replace(fields.DISSOLVED, path=f"{table}.dissolved"))
+    purity = r.number(replace(fields.PURITY, path=f"{table}.purity"))
+    if chemical is None or grams is None:
+        return None
+    return Portion(chemical, grams, 1.0 if purity is None else purity / 100.0)
+
+
+def _limewater(
+    r: Form, chemical: Chemical | None, made_up_l: float | None, coolest_c: float, table: str
+) -> Dissolved | None:
+    """Return a jug of limewater: it holds as much as dissolves, whatever lies on its ground."""
+    if chemical is None or made_up_l is None:
+        return None
+    if better_warm(Dissolved(chemical, 1.0, 1.0)):
+        # Of anything else a saturated jug would crystallise with every cooler night, in the line and the pump.
+        r.wrong.append(Reason("not_limewater", {"chemical": chemical.name}, f"{table}.saturated"))
+        return None
+    return limewater(chemical, made_up_l, coolest_c)
 
 
 def _unweighed(r: Form, catalogue: Catalogue) -> Unweighed | None:
@@ -79,9 +112,17 @@ def _unweighed(r: Form, catalogue: Catalogue) -> Unweighed | None:
         wanted: Strength | Dissolved | None = dissolved(r, catalogue, "wanted.partner")
     else:
         wanted = None if chemical is None else _strength(r, catalogue, chemical)
+    also = _also_unweighed(r, catalogue) if r.value("additive.also") is not None else None
     if chemical is None or made_up_l is None or wanted is None:
         return None
-    return Unweighed(chemical, made_up_l, 1.0 if purity is None else purity / 100.0, wanted)
+    return Unweighed(chemical, made_up_l, 1.0 if purity is None else purity / 100.0, wanted, also)
+
+
+def _also_unweighed(r: Form, catalogue: Catalogue) -> Portion | None:
+    """Return the second salt of a mix, its mass still to be found."""
+    chemical = r.chemical(catalogue, "additive.also.chemical")
+    purity = r.number(replace(fields.PURITY, path="additive.also.purity"))
+    return None if chemical is None else Portion(chemical, 0.0, 1.0 if purity is None else purity / 100.0)
 
 
 def _strength(r: Form, catalogue: Catalogue, chemical: Chemical) -> Strength | None:

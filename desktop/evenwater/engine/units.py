@@ -125,6 +125,7 @@ _CONCENTRATIONS = {
 
 KINDS: dict[str, Kind] = {
     "volume": Kind("volume", _VOLUME),
+    "volume per day": Kind("volume per day", _per_day(_VOLUME)),
     "dose": Kind("dose", (_VOLUME[1],)),
     "mass": Kind("mass", _MASS),
     "temperature": Kind("temperature", _TEMPERATURE),

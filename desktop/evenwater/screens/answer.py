@@ -12,8 +12,9 @@ from evenwater.engine.quantities import figure, significant
 from evenwater.engine.question import CorrectionQuestion
 from evenwater.engine.reasons import Reason
 from evenwater.engine.schedule import Schedule
+from evenwater.engine.side_effects import side_effects
 from evenwater.engine.stock import Dissolved
-from evenwater.screens import words
+from evenwater.screens import side_effect_lines, words
 from evenwater.screens.shown import Shown, dose, every, seconds, span, weekday_time, with_unit
 from evenwater.screens.views import AnswerView, Bar, Message, Offer
 from evenwater.screens.working import PACE, working
@@ -26,6 +27,10 @@ _LABELS = {
     "jug": "Jug",
     "solubility": "Dissolved",
     "target": "Target",
+    "evaporation": "Evaporation",
+    "ph_rise": "Rise of pH in an hour",
+    "ph_ceiling": "Highest pH",
+    "saturation": "Aragonite saturation",
 }
 
 
@@ -110,7 +115,7 @@ def _answered(answer: Answer, now: datetime) -> AnswerView:
     bars = tuple(_bar(item, answer.set_by) for item in answer.limits)
     set_by = _set_by(answer, bars)
     number, unit = headline(doses)
-    cautions = q.additive.chemical.cautions if isinstance(q.additive, Dissolved) else BOTTLE
+    cautions = q.additive.cautions if isinstance(q.additive, Dissolved) else BOTTLE
     return AnswerView(
         state="answered",
         figure=number,
@@ -120,6 +125,7 @@ def _answered(answer: Answer, now: datetime) -> AnswerView:
         set_by=set_by,
         bars=bars,
         working=working(answer, shown),
+        side_effects=side_effect_lines.lines(side_effects(answer), shown),
         cautions=cautions,
         remarks=_FASTER.get(answer.set_by, ()) + tuple(words.sentence(r, shown) for r in answer.remarks),
         spoken=f"{number} {_SPOKEN[unit]} {second}. {set_by}.",
@@ -137,6 +143,9 @@ BOTTLE = (
 _FASTER = {
     "single_dose": ("More doses a day would make it faster.",),
     "pump_share": ("A faster pump or a stronger stock would make it faster.",),
+    "ph_rise": ("More doses a day, or sodium bicarbonate in place of a stronger base, would make it faster.",),
+    "ph_ceiling": ("Sodium bicarbonate, which does not lift pH at once, would make it faster.",),
+    "evaporation": ("A stronger additive than limewater would make it faster.",),
 }
 
 
@@ -156,8 +165,12 @@ def _bar(item: Nearness, set_by: str) -> Bar:
         text = f"{dose(item.value)}, at least {dose(item.bound)}"
     elif item.unit.startswith("SG"):
         text = f"{significant(item.value, 5)} of {with_unit(significant(item.bound, 5), unit)}"
+    elif item.code in ("ph_rise", "ph_ceiling"):
+        text = f"{figure(item.value, 2)} of {figure(item.bound, 2)}"
+    elif item.code == "saturation":
+        text = f"{figure(item.value, 1)} of {figure(item.bound, 1)}"
     elif item.unit == "mL":
-        text = f"{dose(item.value)} of {dose(item.bound)}".replace(" (litres)", "")
+        text = f"{dose(item.value)} of {dose(item.bound)}".replace(" (litres)", "").replace(" (cubic metres)", "")
     else:
         text = f"{_number(item.value)} of {with_unit(_number(item.bound), unit)}"
     return Bar(item.code, label, text, item.share, item.code == set_by, item.over)

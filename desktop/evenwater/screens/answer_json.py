@@ -9,8 +9,9 @@ from typing import Any
 from evenwater.engine.correction import Answer
 from evenwater.engine.quantities import significant
 from evenwater.engine.reasons import Reason
+from evenwater.engine.side_effects import side_effects
 from evenwater.engine.stock import Dissolved
-from evenwater.screens import plan_id, words
+from evenwater.screens import plan_id, side_effect_lines, words
 from evenwater.screens.answer import BOTTLE, shown_of, view
 from evenwater.screens.shown import Shown
 
@@ -94,8 +95,9 @@ def answered(answer: Answer) -> Json:
             "highest_value": value(seen.highest_value),
             "end_value": value(seen.end_value),
         },
+        "side_effects": side_effect_lines.as_json(side_effects(answer)),
         "reasons": [reason(r, shown) for r in answer.remarks],
-        "cautions": list(batch.chemical.cautions if batch else BOTTLE),
+        "cautions": list(batch.cautions if batch else BOTTLE),
     }
 
 
@@ -124,6 +126,8 @@ def text(body: Mapping[str, Any], answer: Answer | None, now: datetime) -> str:
         lines += ["", *(f"Note: {r}" for r in shown.remarks)] if shown.remarks else []
         lines.append("")
         lines += [f"{w.what + ': ' if w.what else ''}{w.how} = {w.gives}" for w in shown.working]
+        lines += ["", side_effect_lines.TITLE]
+        lines += [f"{w.what}: {w.how}{' = ' + w.gives if w.gives else ''}" for w in shown.side_effects]
         return "\n".join(lines).replace("\u00a0", " ")
     if "result" in body:
         result = body["result"]

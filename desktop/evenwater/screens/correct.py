@@ -20,18 +20,17 @@ from evenwater.screens import dose_card, plan_id
 from evenwater.screens.answer import BOTTLE as BOTTLE_CAUTIONS
 from evenwater.screens.answer import shown_of, view
 from evenwater.screens.ramp import chart
+from evenwater.screens.shelf import BOTTLE, additive_table, contents_of
 from evenwater.screens.shown import Shown, with_unit
 from evenwater.screens.views import AnswerView, CardView, ChartView
 
-# What stands in a stock's "chemical" when the jug is a bottle known only by its label.
-BOTTLE = "bottle"
-
 Values = Mapping[str, Typed]
 
-SYSTEM_FIELDS = ("name", "net_volume", "volume_known", "volume_uncertainty", "salinity", "temperature", "ph")
+SYSTEM_FIELDS = (
+    "name", "net_volume", "volume_known", "volume_uncertainty", "salinity", "temperature", "ph", "alkalinity", "calcium",
+    "evaporation",
+)  # fmt: skip
 CHANGE_FIELDS = ("measured", "measured_at", "target", "daily_use", "fastest_rise", "reason")
-STOCK_FIELDS = ("chemical", "dissolved", "made_up_to", "purity")
-LABEL_FIELDS = ("dose", "water", "raises")
 PUMP_FIELDS = ("name", "flow", "smallest_dose", "step", "largest_share", "doses_per_day")
 
 
@@ -56,9 +55,9 @@ class Plan:
         """Instant after which the card must not be followed."""
         return self.answer.valid_until
 
-    def card(self, now: datetime, mixed_on: str, draft: str) -> CardView:
+    def card(self, now: datetime, mixed_on: str, draft: str, batch_id: str = "") -> CardView:
         """Return the card, dated in the zone of ``now``; ``draft`` are words stamped across it."""
-        return dose_card.card(self.answer, now, mixed_on, draft)
+        return dose_card.card(self.answer, now, mixed_on, draft, batch_id)
 
     def slower(self, ends_at: float) -> Typed:
         """Return the fastest rise to enter so that the correction ends at another instant.
@@ -94,20 +93,14 @@ class Evaluated:
     unread: bool = False
 
 
-def is_bottle(stock: Values) -> bool:
-    """Return whether a stock is a bottle known only by its label."""
-    named = stock.get("chemical", Typed("")).text
-    return named == BOTTLE or (not named and any(stock.get(f"label_{f}", Typed("")).text for f in LABEL_FIELDS))
-
-
-def raw_question(parameter: str, system: Values, correction: Values, stock: Values, pump: Values) -> dict[str, Any]:
+def raw_question(parameter: str, system: Values, correction: Values, batch: Values, pump: Values) -> dict[str, Any]:
     """Put the fields of four records together as a question file has them.
 
     Parameters
     ----------
     parameter : str
         Name of the parameter to raise.
-    system, correction, stock, pump : mapping of str to Typed
+    system, correction, batch, pump : mapping of str to Typed
         The records' fields as typed; empty ones may be absent.
 
     Returns
@@ -116,18 +109,15 @@ def raw_question(parameter: str, system: Values, correction: Values, stock: Valu
         Tables ``system``, ``change``, ``additive`` and ``pump``.
     """
 
-    def table(values: Values, names: tuple[str, ...], prefix: str = "") -> dict[str, Any]:
-        found = {name: values.get(prefix + name, Typed("")) for name in names}
+    def table(values: Values, names: tuple[str, ...]) -> dict[str, Any]:
+        found = {name: values.get(name, Typed("")) for name in names}
         return {name: typed for name, typed in found.items() if typed.text.strip()}
 
-    additive: dict[str, Any] = table(stock, STOCK_FIELDS)
-    if is_bottle(stock):
-        additive = {"label": table(stock, LABEL_FIELDS, "label_")}
     return {
         "kind": "correction",
         "system": table(system, SYSTEM_FIELDS),
         "change": {"parameter": parameter, **table(correction, CHANGE_FIELDS)},
-        "additive": additive,
+        "additive": additive_table(batch),
         "pump": table(pump, PUMP_FIELDS),
     }
 
@@ -254,12 +244,12 @@ def volume_words(system: Values) -> str:
     return f"{words} net{said}, within {with_unit(share.removesuffix('%').strip(), '%')}"
 
 
-def cautions(stock: Values, catalogue: Catalogue) -> tuple[str, ...]:
+def cautions(batch: Values, catalogue: Catalogue) -> tuple[str, ...]:
     """Return the handling lines of what is in the jug, to stand before its numbers.
 
     Parameters
     ----------
-    stock : mapping of str to Typed
+    batch : mapping of str to Typed
         The batch's fields.
     catalogue : Catalogue
         Parameters and chemicals.
@@ -269,13 +259,13 @@ def cautions(stock: Values, catalogue: Catalogue) -> tuple[str, ...]:
     tuple of str
         Sentences, the signal word of the chemical first; none before something is chosen.
     """
-    if is_bottle(stock):
+    if contents_of(batch) == BOTTLE:
         return BOTTLE_CAUTIONS
-    chemical = catalogue.chemicals.get(stock.get("chemical", Typed("")).text)
-    if chemical is None:
-        return ()
-    word = (f"{chemical.signal_word}.",) if chemical.signal_word else ()
-    return word + chemical.cautions
+    named = (batch.get(name, Typed("")).text for name in ("chemical", "also_chemical"))
+    chemicals = [catalogue.chemicals[name] for name in named if name in catalogue.chemicals]
+    words = [c.signal_word for c in chemicals if c.signal_word]
+    first = ("Danger." if "Danger" in words else f"{words[0]}.",) if words else ()
+    return first + tuple(dict.fromkeys(line for chemical in chemicals for line in chemical.cautions))
 
 
 def question_text(raw: Mapping[str, Any]) -> dict[str, Any]:

@@ -12,7 +12,7 @@ from datetime import datetime, timedelta
 
 from evenwater.engine.correction import Answer
 from evenwater.engine.quantities import figure, significant
-from evenwater.engine.stock import Dissolved
+from evenwater.engine.stock import Dissolved, made_per_litre
 from evenwater.screens import plan_id, words
 from evenwater.screens.answer import BOTTLE, shown_of
 from evenwater.screens.ramp import chart
@@ -32,7 +32,7 @@ KNOWN_WORDS = {
 }
 
 
-def card(answer: Answer, now: datetime, mixed_on: str = "", draft: str = "") -> CardView:
+def card(answer: Answer, now: datetime, mixed_on: str = "", draft: str = "", batch_id: str = "") -> CardView:
     """Return everything the card says.
 
     Parameters
@@ -45,6 +45,8 @@ def card(answer: Answer, now: datetime, mixed_on: str = "", draft: str = "") -> 
         Date the batch was mixed, as the keeper wrote it; empty when it is not known.
     draft : str
         Words stamped across a card that must not be followed.
+    batch_id : str
+        Id of the batch's record, whose code is on the jug's label too; empty when there is none.
 
     Returns
     -------
@@ -70,9 +72,9 @@ def card(answer: Answer, now: datetime, mixed_on: str = "", draft: str = "") -> 
         issued=f"Issued {date_words(now)} {now:%H:%M}",
         replace="Replace this card when the plan id changes.",
         valid_until=f"Valid until {date_words(answer.valid_until.astimezone(zone))}",
-        additive=batch.chemical.tall_man if batch else "Bottle, by its label",
-        formula=_formula(batch.chemical.formula) if batch else "",
-        strength=_strength(answer, mixed_on),
+        additive=batch.tall_man if batch else "Bottle, by its label",
+        formula=" and ".join(_formula(p.chemical.formula) for p in batch.portions) if batch else "",
+        strength=_strength(answer, mixed_on, batch_id),
         rows=_rows(answer, now),
         maximum=f"Never more than {dose(answer.never_more_ml)} in 24 hours, all doses together.",
         stop=f"Stop and test again if {name} reads above {shown.value(answer.stop_above)}. Never make up missed doses.",
@@ -95,14 +97,15 @@ def card(answer: Answer, now: datetime, mixed_on: str = "", draft: str = "") -> 
 
 # Remarks that matter to whoever follows the card, not only to whoever plans it.
 _PRINTED = {"low_end_volume", "jug_too_small", "nearly_saturated", "raises_too", "restricted", "no_use",
-            "target_above_range", "beyond_recommended", "upkeep_too_small"}  # fmt: skip
+            "target_above_range", "beyond_recommended", "upkeep_too_small", "ph_assumed", "ph_above_afterwards",
+            "may_precipitate", "evaporation_unknown"}  # fmt: skip
 
 
 def _rows(answer: Answer, now: datetime) -> tuple[DoseRow, ...]:
     q, doses = answer.question, answer.doses
     zone = now.tzinfo
     batch = q.additive if isinstance(q.additive, Dissolved) else None
-    additive = batch.chemical.tall_man if batch else "Bottle, by its label"
+    additive = batch.tall_man if batch else "Bottle, by its label"
     interval = timedelta(days=doses.interval_days)
     # Intervals are added to instants, never to clock times: a change of clock must not move a dose.
     first, last = (q.now + interval).astimezone(zone), answer.ends_at.astimezone(zone)
@@ -128,18 +131,29 @@ def _waking(answer: Answer, now: datetime) -> datetime:
     return max(evening, answer.question.now.astimezone(now.tzinfo))
 
 
-def _strength(answer: Answer, mixed_on: str) -> str:
+def _strength(answer: Answer, mixed_on: str, batch_id: str) -> str:
     q = answer.question
+    code = f" The jug's label says batch {plan_id.batch_code(batch_id)}." if batch_id else ""
     mixed = f", mixed {_date(mixed_on)}" if mixed_on else ", date mixed: see the jug"
     if isinstance(q.additive, Dissolved):
-        per_litre = q.additive.grams / q.additive.made_up_l
-        pure = "" if q.additive.purity == 1.0 else f", {with_unit(figure(100.0 * q.additive.purity, 2), '%')} pure"
-        return (
-            f"Strength: dissolved {with_unit(significant(per_litre, 4), 'g')} per {with_unit('1', 'L')}{pure}{mixed}."
-        )
+        return f"Strength: {strength_words(q.additive)}{mixed}.{code}"
     label, shown = q.additive, shown_of(q)
     water = with_unit(significant(label.water_l, 4), "L")
-    return f"Strength by its label: {dose(label.dose_ml)} raise {water} by {shown.rise(label.raises)}."
+    return f"Strength by its label: {dose(label.dose_ml)} raise {water} by {shown.rise(label.raises)}.{code}"
+
+
+def strength_words(batch: Dissolved) -> str:
+    """Return the strength as quantity per volume: dissolved 106 g per 1 L (L12)."""
+    litre = with_unit("1", "L")
+    if batch.saturated:
+        most = with_unit(significant(made_per_litre(batch), 3), "g")
+        return f"saturated, {most} per {litre} at {with_unit(figure(batch.coolest_c, 1), '°C')}"
+    parts, pure = [], ""
+    for part in batch.portions:
+        pure = "" if part.purity == 1.0 else f", {with_unit(figure(100.0 * part.purity, 2), '%')} pure"
+        name = f" {part.chemical.tall_man}{pure}" if batch.also else ""
+        parts.append(f"{with_unit(significant(part.grams / batch.made_up_l, 4), 'g')}{name}")
+    return f"dissolved {' and '.join(parts)} per {litre}{'' if batch.also else pure}"
 
 
 def _date(text: str) -> str:
@@ -167,9 +181,9 @@ def _cautions(answer: Answer) -> tuple[str, ...]:
     additive = answer.question.additive
     if not isinstance(additive, Dissolved):
         return BOTTLE
-    word = f"{additive.chemical.signal_word}: " if additive.chemical.signal_word else ""
-    statements = tuple(f"{word}{s}." for s in additive.chemical.statements)
-    return statements + additive.chemical.cautions + ("The bag's own safety sheet and local rules come first.",)
+    word = f"{additive.signal_word}: " if additive.signal_word else ""
+    statements = tuple(f"{word}{s}." for s in additive.statements)
+    return statements + additive.cautions + ("The bag's own safety sheet and local rules come first.",)
 
 
 def _formula(text: str) -> str:

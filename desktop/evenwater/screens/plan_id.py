@@ -1,4 +1,4 @@
-"""The plan's identity: short enough to read out, with check characters against a misread one.
+"""The identity of a plan and of a batch: short enough to read out, with check characters against a misread one.
 
 Crockford's base 32 alphabet has no I, L, O and U. The check characters are those of ISO/IEC 7064,
 MOD 97-10, over the id taken as one number in base 32: 97 is prime and larger than the base, so every
@@ -18,7 +18,28 @@ _LENGTH = 6
 
 def make(question: CorrectionQuestion) -> str:
     """Return the plan id of a question: the same question always has the same id."""
-    digest = hashlib.sha256(repr(question).encode()).digest()
+    return _short(repr(question))
+
+
+def batch_code(batch_id: str) -> str:
+    """Return what a jug's label says of its batch, so that plan and jug can be matched by eye.
+
+    Parameters
+    ----------
+    batch_id : str
+        Id of the batch's record.
+
+    Returns
+    -------
+    str
+        Six characters and two to check them, as of a plan; the same batch always has the same code.
+    """
+    # Not the bare id: a batch must never share its code with a plan that happens to be written like it.
+    return _short(f"batch {batch_id}")
+
+
+def _short(text: str) -> str:
+    digest = hashlib.sha256(text.encode()).digest()
     body = "".join(_ALPHABET[byte % len(_ALPHABET)] for byte in digest[:_LENGTH])
     return f"{body}-{_check(body)}"
 

@@ -7,9 +7,10 @@ import math
 import numpy as np
 
 from evenwater.engine.correction import Answer
-from evenwater.engine.projection import project
+from evenwater.engine.projection import WATER_POINTS, WaterAlong, project
+from evenwater.engine.quantities import figure
 from evenwater.screens.shown import Shown
-from evenwater.screens.views import ChartView, Floats
+from evenwater.screens.views import ChartView, Floats, WaterRow
 
 _SECONDS = 86400.0
 
@@ -66,4 +67,20 @@ def chart(answer: Answer, shown: Shown) -> ChartView:
             "target": "target",
             "fastest": "fastest allowed",
         },
+        water=_water(p.water, start, answer),
+    )
+
+
+def _water(along: WaterAlong | None, start: float, answer: Answer) -> WaterRow | None:
+    if along is None or answer.tank is None:
+        return None
+    last = WATER_POINTS - 1
+    assumed = "" if answer.tank.ph_known else ", assumed"
+    return WaterRow(
+        times=start + along.days * _SECONDS,
+        ph=along.ph,
+        ph_after=along.ph_after,
+        saturation=along.saturation,
+        ph_name=f"pH {figure(float(along.ph[last]), 2)}{assumed}",
+        saturation_name=f"aragonite {figure(float(along.saturation[last]), 1)}",
     )

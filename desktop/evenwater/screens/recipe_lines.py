@@ -6,6 +6,7 @@ from collections.abc import Iterator
 
 from evenwater.engine.quantities import figure, from_canonical, significant
 from evenwater.engine.recipe import SAID_DOSE_ML, SAID_WATER_L, Bottle, StockAnswer
+from evenwater.engine.stock import Portion
 from evenwater.screens import words
 from evenwater.screens.answer import BOTTLE
 from evenwater.screens.shown import with_unit
@@ -35,24 +36,32 @@ def _hazards(result: StockAnswer) -> Iterator[str]:
     if isinstance(result.batch, Bottle):
         yield from (f"Caution: {caution}" for caution in BOTTLE)
         return
-    chemical = result.batch.chemical
-    for statement in chemical.statements:
-        yield f"{chemical.signal_word or 'Caution'}: {statement}."
-    yield from (f"Caution: {caution}" for caution in chemical.cautions)
+    batch = result.batch
+    for statement in batch.statements:
+        yield f"{batch.signal_word or 'Caution'}: {statement}."
+    yield from (f"Caution: {caution}" for caution in batch.cautions)
 
 
 def _recipe(result: StockAnswer) -> Iterator[str]:
     if isinstance(result.batch, Bottle):
         return
     batch, most = result.batch, result.most_g_per_l
-    purity = "" if batch.purity == 1.0 else f" of {with_unit(significant(100.0 * batch.purity, 4), '%')}"
-    yield (
-        f"Weigh out {_mass(batch.grams)} of {batch.chemical.tall_man}{purity}. Dissolve it in part of the water, then fill "
-        f"up to {with_unit(significant(batch.made_up_l, 4), 'L')}."
-    )
+    litres = with_unit(significant(batch.made_up_l, 4), "L")
+    if batch.saturated:
+        # Twice what dissolves: carbonate forms at the surface, and the ground must never run out.
+        yield f"Put {_mass(2.0 * batch.grams)} of {batch.tall_man} into {litres} of water, stir, and let it settle until it is clear."
+    else:
+        weighed = " and ".join(_portion(portion) for portion in batch.portions)
+        them = "them" if batch.also else "it"
+        yield f"Weigh out {weighed}. Dissolve {them} in part of the water, then fill up to {litres}."
     if most is not None:
         at = with_unit(figure(result.temperature_c, 1), "°C")
         yield f"At {at} a litre of solution holds {with_unit(significant(most, 3), 'g')} at most."
+
+
+def _portion(portion: Portion) -> str:
+    purity = "" if portion.purity == 1.0 else f" of {with_unit(significant(100.0 * portion.purity, 4), '%')}"
+    return f"{_mass(portion.grams)} of {portion.chemical.tall_man}{purity}"
 
 
 def _mass(grams: float) -> str:

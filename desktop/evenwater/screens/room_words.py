@@ -35,12 +35,25 @@ _SENTENCES: dict[str, Callable[[Mapping[str, Any]], str]] = {
     "card_paper_refused": lambda p: f"The printer put {p['got']} in place of {p['wanted']}. Choose the right paper.",
 }
 
-_KINDS = {"system": "system", "stock": "batch", "pump": "pump", "correction": "correction"}
-_TABLES = {"system": "system", "stock": "additive", "pump": "pump", "correction": "change"}
+_KINDS = {"system": "system", "stock": "jug", "batch": "batch", "pump": "pump", "correction": "correction"}
+_TABLES = {"system": "system", "batch": "additive", "pump": "pump", "correction": "change"}
 _OTHER = {
     "name": "the name",
     "parameter": "what to raise",
-    "stock": "the batch",
+    "stock": "the jug",
+    "in_use_from": "what is in the jug",
+    "also_chemical": "the second chemical",
+    "also_dissolved": "how much of the second chemical was dissolved",
+    "also_purity": "the purity of the second chemical",
+    "saturated": "what is in the jug",
+    "recipe": "how the strength is said",
+    "partner": "the jug to match",
+    "wanted_dose": "the wanted dose",
+    "wanted_water": "the water that the dose goes into",
+    "wanted_raises": "the rise that the dose makes",
+    "mixed_by": "who mixed it",
+    "use_by": "the date to use it by",
+    "label_parameter": "what the bottle raises",
     "mixed_on": "the date of mixing",
     "label_dose": "the dose on the label",
     "label_water": "the water on the label",

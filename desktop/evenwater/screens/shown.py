@@ -16,6 +16,8 @@ _DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Su
 _MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 # From here on millilitres are written as litres, so that no dose has four digits before the point.
 _LITRES_FROM_ML = 1000.0
+# And from here on as cubic metres: the dosing of a public aquarium.
+_CUBIC_METRES_FROM_ML = 1_000_000.0
 _NOTHING_ML = 1e-9
 
 
@@ -64,6 +66,8 @@ class Shown:
 
 def dose(ml: float) -> str:
     """Write a dose exactly: never rounded again, never four digits before the point (L6)."""
+    if ml >= _CUBIC_METRES_FROM_ML:
+        return f"{with_unit(_exact(Decimal(repr(ml)) / 1_000_000), 'm3')} (cubic metres)"
     if ml >= _LITRES_FROM_ML:
         return f"{with_unit(_exact(Decimal(repr(ml)) / 1000), 'L')} (litres)"
     return with_unit(_exact(Decimal(repr(ml))), "mL")
@@ -79,6 +83,8 @@ def about(ml: float) -> str:
     """Write a volume that is not dosed at once, to three digits and downwards."""
     if ml < _NOTHING_ML:
         return with_unit("0", "mL")
+    if ml >= _CUBIC_METRES_FROM_ML:
+        return f"{with_unit(_floored(ml / 1_000_000.0), 'm3')} (cubic metres)"
     if ml >= _LITRES_FROM_ML:
         return f"{with_unit(_floored(ml / 1000.0), 'L')} (litres)"
     return with_unit(_floored(ml), "mL")

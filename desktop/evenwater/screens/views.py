@@ -57,7 +57,7 @@ class AnswerView:
 
     ``state`` is ``"empty"`` (something is still to be filled in), ``"answered"`` or ``"refused"``.
     ``messages`` are refusals or what is still missing, ``remarks`` amber notes on an answer,
-    ``cautions`` the handling lines of the chemical, shown before its numbers.
+    ``cautions`` the handling lines of the chemical, shown before its numbers, ``side_effects`` what else the plan does.
     """
 
     state: str
@@ -68,10 +68,27 @@ class AnswerView:
     set_by: str = ""
     bars: tuple[Bar, ...] = ()
     working: tuple[WorkLine, ...] = ()
+    side_effects: tuple[WorkLine, ...] = ()
     cautions: tuple[str, ...] = ()
     remarks: tuple[str, ...] = ()
     messages: tuple[Message, ...] = ()
     spoken: str = ""
+
+
+@dataclass(frozen=True)
+class WaterRow:
+    """The chart's row of pH and aragonite saturation along the ramp.
+
+    Series share ``times`` [s since the epoch, UTC], shape (k,): ``ph`` before the doses, ``ph_after`` right after one,
+    and ``saturation``. ``ph_name`` and ``saturation_name`` stand at the ends of the lines.
+    """
+
+    times: Floats
+    ph: Floats
+    ph_after: Floats
+    saturation: Floats
+    ph_name: str
+    saturation_name: str
 
 
 @dataclass(frozen=True)
@@ -100,6 +117,7 @@ class ChartView:
     title: str
     decimals: int = 2
     labels: Mapping[str, str] = field(default_factory=dict)
+    water: WaterRow | None = None
 
 
 @dataclass(frozen=True)

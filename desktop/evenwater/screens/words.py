@@ -25,6 +25,7 @@ FIELD_WORDS = {
     "system.pco2": "the partial pressure of carbon dioxide",
     "system.ph_scale": "the scale of the pH",
     "system.calcium": "the calcium",
+    "system.evaporation": "the evaporation",
     "addition.chemical": "the chemical",
     "addition.amount": "the amount",
     "system.name": "the system's name",
@@ -36,6 +37,11 @@ FIELD_WORDS = {
     "additive.dissolved": "how much was dissolved",
     "additive.made_up_to": "the made-up volume",
     "additive.purity": "the purity",
+    "additive.also.chemical": "the second chemical",
+    "additive.also.dissolved": "how much of the second chemical was dissolved",
+    "additive.also.purity": "the purity of the second chemical",
+    "additive.temperature": "the coolest the jug gets",
+    "additive.saturated": "whether the jug is saturated",
     "additive.label.parameter": "what the bottle raises",
     "additive.label.dose": "the dose on the label",
     "additive.label.water": "the water on the label",
@@ -146,6 +152,21 @@ _STOCK: dict[str, Callable[[Params], str]] = {
     "restricted": lambda p: (
         f"{p['chemical'].capitalize()} is dangerous to people and easy to overdose. Use it only if you are trained for it."
     ),
+    "never_in_one_jug": lambda p: (
+        f"{p['first'].capitalize()} and {p['second']} fall out when they are dissolved together. Give each a jug of its own."
+    ),
+    "same_chemical": lambda p: f"{p['chemical'].capitalize()} is named twice. Add its masses up and name it once.",
+    "no_balance": lambda p: (
+        f"{p['first'].capitalize()} and {p['second']} cannot be mixed to the magnesium and sulfate of seawater. "
+        "Take magnesium chloride and magnesium sulfate."
+    ),
+    "not_limewater": lambda p: (
+        f"A jug of {p['chemical']} must not be saturated: it crystallises when the room cools. Only limewater is dosed so."
+    ),
+    "limewater": lambda p: (
+        f"Limewater holds {with_unit(significant(p['grams_per_l'], 3), 'g')} in a litre at {with_unit(figure(p['degc'], 1), '°C')}, and less when it "
+        "is warmer. Dose the clear water only, and keep the jug closed: air turns it into chalk."
+    ),
     "no_pair": lambda p: (
         f"{p['chemical'].capitalize()} and {p['partner']} are no pair. Of a matched pair one stock carries alkalinity only "
         "and the other calcium only."
@@ -165,6 +186,17 @@ _CHEMISTRY: dict[str, Callable[[Params], str]] = {
     "calcium_assumed": lambda p: (
         f"No calcium is given, so {with_unit(significant(p['calcium'], 3), 'mg per L')} is assumed, as natural seawater of this "
         "salinity has."
+    ),
+    "ph_assumed": lambda p: (
+        f"pH was not measured, so {figure(p['ph'], 2)} is assumed all along, and only its rise in an hour is limited. Measure "
+        "it before a large correction."
+    ),
+    "ph_above_afterwards": lambda p: (
+        f"At the target pH comes to {figure(p['ph'], 2)} once gas exchange has caught up, above the {figure(p['most'], 1)} usually "
+        "kept. More air from outdoors does not lower it; a nearer target does."
+    ),
+    "bottle_like_hydroxide": lambda p: (
+        "What is in the bottle is not known. For pH it is reckoned as hydroxide, which lifts it most."
     ),
     "constants_extrapolated": lambda p: (
         f"At a salinity of {figure(p['salinity'], 1)} and {with_unit(figure(p['degc'], 1), '°C')} not all constants were "
@@ -226,6 +258,26 @@ _PLAN: dict[str, Callable[[Params, Shown], str]] = {
     ),
     "also_raises_forbids": lambda p, s: (
         f"This additive would raise {p['other']} as well, far beyond its limit. Choose another additive."
+    ),
+    "ph_rise_forbids": lambda p, s: (
+        f"To make good the daily use alone, single doses would lift pH by more than {figure(p['most'], 1)} in an hour. "
+        "Choose more doses a day, or sodium bicarbonate."
+    ),
+    "ph_ceiling_forbids": lambda p, s: (
+        f"pH is {figure(p['now'], 2)} now and would come to {figure(p['ph'], 2)} at the target; this additive must not take it above "
+        f"{figure(p['most'], 1)}. Use sodium bicarbonate, choose a nearer target, or dose at night and test pH then."
+    ),
+    "saturation_forbids": lambda p, s: (
+        f"Aragonite saturation is {significant(p['now'], 3)} now and would come to {significant(p['saturation'], 3)} at the target. "
+        f"Above {significant(p['most'], 3)} calcium carbonate falls out. Choose a nearer target."
+    ),
+    "evaporation_forbids": lambda p, s: (
+        f"The tank uses up {about(p['needs_ml'])} of this in 24 hours, but only {about(p['most_ml'])} evaporate. Limewater alone "
+        "cannot keep up: use a stronger additive besides."
+    ),
+    "evaporation_unknown": lambda p, s: (
+        f"It is not known how much evaporates. Top-off must leave room for {about(p['in_day_ml'])} in 24 hours, or the tank "
+        "overflows and its salinity falls."
     ),
     "too_slow": lambda p, s: (
         f"At this pace the correction takes {_long_time(p['days'])}. Plans end after {figure(p['most'], 0)} days: "

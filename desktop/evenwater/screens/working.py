@@ -5,7 +5,7 @@ from __future__ import annotations
 from evenwater.engine.correction import Answer
 from evenwater.engine.formula import molar_mass
 from evenwater.engine.quantities import density_kg_per_l, figure, round_down, significant
-from evenwater.engine.stock import Dissolved
+from evenwater.engine.stock import Dissolved, Portion
 from evenwater.engine.units import KINDS
 from evenwater.screens.shown import NBSP, Shown, dose, seconds, with_unit
 from evenwater.screens.views import WorkLine
@@ -15,6 +15,10 @@ PACE = {
     "daily_rise": "the daily rise sets the pace",
     "single_dose": "the size of a single dose sets the pace",
     "pump_share": "the pump sets the pace",
+    "ph_rise": "the rise of pH in an hour sets the pace",
+    "ph_ceiling": "the highest pH sets the pace",
+    "saturation": "aragonite saturation sets the pace",
+    "evaporation": "what evaporates sets the pace",
 }
 
 
@@ -92,15 +96,28 @@ def _stock_line(answer: Answer) -> WorkLine:
     strength = f"{with_unit(significant(carried, 5), unit)} per mL"
     if isinstance(q.additive, Dissolved):
         batch = q.additive
-        grams, litres = with_unit(significant(batch.grams, 5), "g"), with_unit(significant(batch.made_up_l, 4), "L")
-        mass = with_unit(figure(molar_mass(batch.chemical.formula), 2), "g per mol")
-        pure = "" if batch.purity == 1.0 else f", {with_unit(figure(100.0 * batch.purity, 2), '%')} pure"
-        each = with_unit(significant(batch.chemical.per_gram(q.parameter.name), 5), f"{unit} per g")
-        return WorkLine(CARRIES, f"{mass}; {grams} in {litres}{pure} × {each}", strength)
+        litres = with_unit(significant(batch.made_up_l, 4), "L")
+        if not batch.also:
+            mass, grams, pure, each = _portion_words(batch.portions[0], q.parameter.name, unit)
+            return WorkLine(CARRIES, f"{mass}; {grams} in {litres}{pure} × {each}", strength)
+        said = (_portion_words(part, q.parameter.name, unit) for part in batch.portions)
+        parts = " and ".join(f"{grams}{pure} × {each}" for _, grams, pure, each in said)
+        return WorkLine(CARRIES, f"{parts}, in {litres}", strength)
     label = q.additive
     rise = with_unit(significant(label.raises, 4), KINDS[label.kind].canonical.shown)
     how = f"{with_unit(significant(label.dose_ml, 4), 'mL')} raise {with_unit(significant(label.water_l, 4), 'L')} by {rise}"
     return WorkLine(CARRIES, f"by its label, {how}", strength)
+
+
+def _portion_words(part: Portion, parameter: str, unit: str) -> tuple[str, str, str, str]:
+    """Write of one weighed chemical its molar mass, its mass, its purity, and what a gram of it carries."""
+    pure = "" if part.purity == 1.0 else f", {with_unit(figure(100.0 * part.purity, 2), '%')} pure"
+    return (
+        with_unit(figure(molar_mass(part.chemical.formula), 2), "g per mol"),
+        with_unit(significant(part.grams, 5), "g"),
+        pure,
+        with_unit(significant(part.chemical.per_gram(parameter), 5), f"{unit} per g"),
+    )
 
 
 def _spread_line(answer: Answer, shown: Shown) -> str:

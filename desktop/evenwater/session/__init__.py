@@ -1,7 +1,8 @@
 """The open document: one object with signals, edits that can be undone, background work."""
 
 from evenwater.session.changes import Change, RecordsChange, UndoState
-from evenwater.session.document import Document, NewRecord
+from evenwater.session.document import Document
+from evenwater.session.edits import NewRecord
 from evenwater.session.latest import Done, Failed, LatestOnly
 from evenwater.session.opening import open_log
 from evenwater.session.paths import Paths

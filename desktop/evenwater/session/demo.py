@@ -4,19 +4,20 @@ from __future__ import annotations
 
 import tomllib
 import uuid
-from collections.abc import Iterator, Mapping
+from collections.abc import Callable, Iterator, Mapping
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 from evenwater.engine.quantities import Typed
-from evenwater.session.document import Document, NewRecord
+from evenwater.session.document import Document
+from evenwater.session.edits import NewRecord
 
 
 def fill_from(document: Document, file: Path, now: datetime | None = None) -> bool:
     """Fill ``document`` with the records of ``file`` (resources/demo.toml).
 
-    Ages in the file are counted back from ``now``, an instant with a zone, by default the present
-    one. Returns False, after ``saveFailed``, when the document is not empty or cannot be saved.
+    Ages in the file are counted back from ``now``, and days that are left ahead of it; it is an
+    instant with a zone, by default the present one. Returns False, after ``saveFailed``, when the document is not empty or cannot be saved.
     """
     with file.open("rb") as stream:
         room = tomllib.load(stream)
@@ -29,13 +30,16 @@ def demo_records(room: Mapping[str, object], now: datetime) -> Iterator[NewRecor
     Raises
     ------
     KeyError
-        When a correction names a system, stock or pump that the file does not have.
+        When a batch or correction names a system, stock or pump that the file does not have.
     """
     ids: dict[str, str] = {}
     for kind in ("system", "stock", "pump"):
         for table in _tables(room, kind):
             ids[str(table["key"])] = record_id = uuid.uuid4().hex
             yield NewRecord(kind, _fields(table, now), record_id)
+    for table in _tables(room, "batch"):
+        fields = _fields(table, now)
+        yield NewRecord("batch", fields, f"{ids[fields.pop('stock').text]}:{uuid.uuid4().hex[:8]}")
     for table in _tables(room, "correction"):
         fields = _fields(table, now)
         system_id = ids[fields.pop("system").text]
@@ -57,14 +61,24 @@ def _fields(table: Mapping[str, object], now: datetime) -> dict[str, Typed]:
     for name, given in table.items():
         if name == "key":
             continue
-        if name == "measured_hours_ago":
-            measured = now.astimezone(UTC) - timedelta(hours=float(str(given)))
-            fields["measured_at"] = Typed(measured.isoformat(timespec="seconds"))
-        elif name == "mixed_days_ago":
-            # A jug carries the date of the wall calendar, in the zone of whoever mixed it.
-            fields["mixed_on"] = Typed((now - timedelta(days=float(str(given)))).date().isoformat())
+        if name in _AGES:
+            field, moment = _AGES[name](now, float(str(given)))
+            fields[field] = Typed(moment)
         elif isinstance(given, dict):
             fields[name] = Typed(**given)
         else:
             fields[name] = Typed(str(given))
     return fields
+
+
+def _instant(moment: datetime) -> str:
+    return moment.astimezone(UTC).isoformat(timespec="seconds")
+
+
+# A jug carries dates of the wall calendar, in the zone of whoever mixed it; what is reckoned with is an instant.
+_AGES: dict[str, Callable[[datetime, float], tuple[str, str]]] = {
+    "measured_hours_ago": lambda now, hours: ("measured_at", _instant(now - timedelta(hours=hours))),
+    "mixed_days_ago": lambda now, days: ("mixed_on", (now - timedelta(days=days)).date().isoformat()),
+    "in_use_days_ago": lambda now, days: ("in_use_from", _instant(now - timedelta(days=days))),
+    "use_by_days": lambda now, days: ("use_by", (now + timedelta(days=days)).date().isoformat()),
+}

@@ -6,42 +6,18 @@ from __future__ import annotations
 
 import uuid
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
+from datetime import datetime
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from evenwater.engine.quantities import Typed
 from evenwater.engine.reasons import Reason
+from evenwater.session import edits
 from evenwater.session.changes import Change, RecordsChange, UndoState
+from evenwater.session.edits import NewRecord
 from evenwater.session.mirror import Mirror
 from evenwater.session.waiting import WaitingLine
-from evenwater.store import (
-    NOTHING,
-    AddRecord,
-    Card,
-    Edit,
-    Label,
-    RemoveRecord,
-    SetField,
-    State,
-    Step,
-    Store,
-    StoreError,
-    label_of,
-)
-
-# The file is well, but this step no longer fits it: another window was quicker. Trying it again
-# would fail for ever and keep everything behind it from the disk.
-_NEVER_FITS = ("store.record_gone", "store.record_exists")
-
-
-@dataclass(frozen=True)
-class NewRecord:
-    """A record to be made: its kind, its fields, and its id when that is not to be invented."""
-
-    kind: str
-    fields: Mapping[str, Typed]
-    record_id: str = ""
+from evenwater.store import Card, Label, SetField, State, Step, Store, StoreError, label_of
 
 
 class Document(QObject):
@@ -98,6 +74,18 @@ class Document(QObject):
         """Return the filled-in fields of a record."""
         return self._mirror.values(record_id)
 
+    def batches(self, stock_id: str) -> tuple[str, ...]:
+        """Return the ids of the batches of a stock in their order, whether in use, used up or being written."""
+        return edits.batches(self._mirror, stock_id)
+
+    def batch_in_use(self, stock_id: str) -> str:
+        """Return the batch that is in the jug: the one with the latest ``in_use_from``; empty when there is none.
+
+        Of two with the same instant it is the later one in the order. Texts that are no instants
+        with a zone never win.
+        """
+        return edits.batch_in_use(self._mirror, stock_id)
+
     # Editing
 
     def edit(self, record_id: str, field: str, typed: Typed, initiator: object = None, merge: bool = False) -> None:
@@ -109,7 +97,16 @@ class Document(QObject):
         self.refresh()
         if self._mirror.value(record_id, field) == typed:
             return
-        self._do(Step("edit", (*self._birth(record_id), SetField(record_id, field, typed))), initiator, merge)
+        birth = edits.birth(self._mirror, record_id)
+        self._do(Step("edit", (*birth, SetField(record_id, field, typed))), initiator, merge)
+
+    def edit_fields(self, record_id: str, fields: Mapping[str, Typed], initiator: object = None) -> None:
+        """Set several fields of a record as one step that is undone as a whole; those that stay are left out."""
+        self.refresh()
+        changed = {name: typed for name, typed in fields.items() if self._mirror.value(record_id, name) != typed}
+        if changed:
+            sets = tuple(SetField(record_id, name, typed) for name, typed in changed.items())
+            self._do(Step("edit", (*edits.birth(self._mirror, record_id), *sets)), initiator)
 
     def commit_point(self) -> None:
         """End the typing in a field, as when the focus leaves it or Enter is pressed."""
@@ -122,26 +119,38 @@ class Document(QObject):
         """Add a record at the end of its list and return its id."""
         new = NewRecord(kind, fields, record_id or uuid.uuid4().hex)
         self.refresh()
-        self._do(Step("add", _making(new)), initiator)
+        self._do(Step("add", edits.making(new)), initiator)
+        return new.record_id
+
+    def add_batch(self, stock_id: str, fields: Mapping[str, Typed], initiator: object = None) -> str:
+        """Add a batch to a stock and return its id; ``fields`` may be a copy of another batch's.
+
+        It is only being written: ``in_use_from`` stays empty, whatever ``fields`` say, until
+        ``put_in_use``. Returns an empty text, after ``saveFailed``, when there is no such stock.
+        """
+        self.refresh()
+        if self._mirror.kind(stock_id) != "stock":
+            self.saveFailed.emit(Reason("store.record_gone", {"record": stock_id}))
+            return ""
+        new = edits.new_batch(stock_id, fields)
+        self._do(Step("add", edits.making(new)), initiator)
         return new.record_id
 
     def remove_record(self, record_id: str, initiator: object = None) -> None:
-        """Take a record out, and with a system its corrections; everything else stays."""
+        """Take a record out, with a system its corrections, with a stock its batches; everything else stays."""
         self.refresh()
-        gone = [r for r in self._mirror.all_ids() if r == record_id or r.startswith(f"{record_id}:")]
+        gone = edits.removal(self._mirror, record_id)
         if gone:
-            # The record itself first: it gives the undo its name.
-            gone.sort(key=len)
-            self._do(Step("remove", tuple(RemoveRecord(r, self._mirror.kind(r)) for r in gone)), initiator)
+            self._do(Step("remove", gone), initiator)
 
     def fill(self, records: Sequence[NewRecord], initiator: object = None) -> bool:
         """Fill a log that has never held anything; this is its beginning and cannot be undone.
 
         Returns False, after ``saveFailed``, when the log is not new or cannot be written.
         """
-        edits = tuple(edit for record in records for edit in _making(record))
+        making = tuple(edit for record in records for edit in edits.making(record))
         try:
-            self._store.fill(Step("add", edits))
+            self._store.fill(Step("add", making))
         except StoreError as error:
             self.saveFailed.emit(error.reason)
             return False
@@ -178,20 +187,17 @@ class Document(QObject):
     def save(self) -> bool:
         """Try to save what is waiting; False, after ``saveFailed``, when something still is."""
         self._later.stop()
-        tried, lost = len(self._waiting), False
-        while self._waiting:
-            step, merge = self._waiting.first()
-            try:
-                self._store.apply(step, merge)
-            except StoreError as error:
-                self.saveFailed.emit(error.reason)
-                if error.reason.code not in _NEVER_FITS:
-                    self._failing = True
-                    return False
-                lost = True
-            self._waiting.drop_first()
-        if lost:
+        tried = len(self._waiting)
+        refusals = self._waiting.save_to(self._store)
+        stuck = len(self._waiting) > 0
+        for reason in refusals:
+            self.saveFailed.emit(reason)
+        if len(refusals) > stuck:
+            # What was refused and does not wait is lost, and must not be shown any longer.
             self._reload(None)
+        if stuck:
+            self._failing = True
+            return False
         if self._failing:
             self._failing = False
             self.saveRestored.emit(tried)
@@ -256,14 +262,45 @@ class Document(QObject):
         self.cardsChanged.emit(initiator)
         return True
 
-    # Inside
+    def void_cards_of(self, stock_id: str, keep: Sequence[str], initiator: object = None) -> list[Card]:
+        """Declare the cards in use for any batch of a stock void, but for the plan ids in ``keep``; return them.
 
-    def _birth(self, record_id: str) -> tuple[Edit, ...]:
-        """Return the edits that make a correction which is edited before it exists."""
-        system_id, colon, parameter = record_id.partition(":")
-        if not colon or self._mirror.kind(record_id) or self._mirror.kind(system_id) != "system":
-            return ()
-        return _making(NewRecord("correction", {"parameter": Typed(parameter)}, record_id))
+        All or none, in one transaction; none, after ``saveFailed``, when that cannot be saved.
+        """
+        try:
+            gone = self._store.void_cards_of(stock_id, keep)
+        except StoreError as error:
+            self.saveFailed.emit(error.reason)
+            return []
+        if gone:
+            self.cardsChanged.emit(initiator)
+        return gone
+
+    def put_in_use(self, batch_id: str, at: datetime, void: Sequence[str], initiator: object = None) -> bool:
+        """Put a batch into its jug at an instant with a zone, and declare the cards with these plan ids void.
+
+        Both are saved in one transaction, or neither: no crash leaves a jug with new contents and an
+        old card in force. Undo takes the batch out again, but brings no card back. Where another
+        batch of the jug claims a later instant, the first one after that is noted.
+        Returns False, after ``saveFailed``, when it is not on the disk, or an edit before it is not.
+        """
+        self.commit_point()
+        if not self.save():
+            return False
+        self.refresh()
+        try:
+            step, gone = self._store.put_in_use(batch_id, at, void)
+        except StoreError as error:
+            self.saveFailed.emit(error.reason)
+            return False
+        if step is not None:
+            self._mirror.apply(step.edits)
+            self._announce(*edits.touched(self._mirror, step.edits), initiator)
+        if gone:
+            self.cardsChanged.emit(initiator)
+        return True
+
+    # Inside
 
     def _do(self, step: Step, initiator: object, merge: bool = False) -> None:
         """Save a step if it can be saved, show it in any case, announce it."""
@@ -276,12 +313,7 @@ class Document(QObject):
             self._show_undo(UndoState(label_of(step), None))
         else:
             self.save()
-        kinds = frozenset(edit.kind for edit in step.edits if not isinstance(edit, SetField))
-        fields: dict[str, frozenset[str]] = {}
-        for edit in step.edits:
-            if isinstance(edit, SetField) and self._mirror.kind(edit.record_id):
-                fields[edit.record_id] = fields.get(edit.record_id, frozenset()) | {edit.field}
-        self._announce(kinds, fields, initiator)
+        self._announce(*edits.touched(self._mirror, step.edits), initiator)
 
     def _travel(self, move: Callable[[], Step | None], initiator: object) -> bool:
         """Undo or redo in the log, then show what it led to."""
@@ -332,10 +364,3 @@ class Document(QObject):
         if state != self._undo_state:
             self._undo_state = state
             self.undoChanged.emit(state)
-
-
-def _making(new: NewRecord) -> tuple[Edit, ...]:
-    """Return the edits that make a record; fields without anything in them are left out."""
-    record_id = new.record_id or uuid.uuid4().hex
-    filled = {field: typed for field, typed in new.fields.items() if typed != NOTHING}
-    return (AddRecord(record_id, new.kind), *(SetField(record_id, f, typed) for f, typed in filled.items()))

@@ -4,7 +4,12 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 
-from evenwater.store import SetField, Step
+from evenwater.engine.reasons import Reason
+from evenwater.store import SetField, Step, Store, StoreError
+
+# The file is well, but this step no longer fits it: another window was quicker. Trying it again
+# would fail for ever and keep everything behind it from the disk.
+_NEVER_FITS = ("store.record_gone", "store.record_exists")
 
 
 @dataclass(frozen=True)
@@ -36,13 +41,21 @@ class WaitingLine:
         """End the typing in a field."""
         self._typing = False
 
-    def first(self) -> tuple[Step, bool]:
-        """Return the step to be saved next, and whether it may join the one on the disk."""
-        return self._line[0].step, self._line[0].merge
+    def save_to(self, store: Store) -> list[Reason]:
+        """Save the steps in their order and return why any could not be.
 
-    def drop_first(self) -> None:
-        """Take the first step out of the line: it is saved, or can never be."""
-        del self._line[0]
+        A step that can never be saved is dropped; at any other refusal it stays, with all behind it.
+        """
+        refusals: list[Reason] = []
+        while self._line:
+            try:
+                store.apply(self._line[0].step, self._line[0].merge)
+            except StoreError as error:
+                refusals.append(error.reason)
+                if error.reason.code not in _NEVER_FITS:
+                    break
+            del self._line[0]
+        return refusals
 
     def steps(self) -> list[Step]:
         """Return all steps in the line."""

@@ -1,5 +1,6 @@
 """The log on disk: peewee models on SQLite, numbered migrations, backups. Knows only the engine."""
 
+from evenwater.store.batches import BATCH, IN_USE_FROM, belongs, in_use
 from evenwater.store.cards import Card, State
 from evenwater.store.errors import StoreError
 from evenwater.store.log import Clock, Store
@@ -16,6 +17,8 @@ from evenwater.store.steps import (
 )
 
 __all__ = [
+    "BATCH",
+    "IN_USE_FROM",
     "NOTHING",
     "AddRecord",
     "Card",
@@ -29,5 +32,7 @@ __all__ = [
     "Step",
     "Store",
     "StoreError",
+    "belongs",
+    "in_use",
     "label_of",
 ]

@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable, Collection
 from dataclasses import dataclass, replace
 from datetime import datetime
 from typing import Literal
 
+from evenwater.store.batches import belongs
 from evenwater.store.database import Database, Row
 from evenwater.store.errors import refused
 from evenwater.store.steps import instant_from, instant_text
@@ -27,7 +29,8 @@ class Card:
     """One issued card.
 
     ``issued`` and ``valid_until`` are instants with a zone and come back in UTC; ``body`` is the
-    question as JSON text.
+    question as JSON text; ``batch_id`` is the batch it was reckoned for, empty on cards that were
+    issued when a stock had no batches yet.
     """
 
     plan_id: str
@@ -38,6 +41,7 @@ class Card:
     valid_until: datetime
     body: str
     state: State = "in use"
+    batch_id: str = ""
 
 
 class Cards:
@@ -71,11 +75,28 @@ class Cards:
                     raise refused("store.plan_id_taken", plan_id=card.plan_id, state=known.state)
                 return []
         purpose = (card.system_id, card.parameter)
-        older = [c for c in before if c.state == "in use" and (c.system_id, c.parameter) == purpose]
-        for known in older:
-            self._write_state(known.plan_id, "void")
+        older = self._void_where(before, lambda known: (known.system_id, known.parameter) == purpose)
         self._database.run(CardRow.insert(_row(wanted)))
-        return [replace(known, state="void") for known in older]
+        return older
+
+    def void(self, plan_ids: Collection[str]) -> list[Card]:
+        """Declare cards void and return those that were in use; the others are out of use as they are.
+
+        Raises
+        ------
+        StoreError
+            ``"store.card_unknown"`` when there is no such card; the caller rolls back.
+        """
+        cards = self.all()
+        for unknown in sorted(set(plan_ids) - {card.plan_id for card in cards}):
+            raise refused("store.card_unknown", plan_id=unknown)
+        return self._void_where(cards, lambda known: known.plan_id in plan_ids)
+
+    def void_of(self, stock_id: str, keep: Collection[str]) -> list[Card]:
+        """Declare void what is in use for any batch of a stock, but for the plans to keep; return them."""
+        return self._void_where(
+            self.all(), lambda known: belongs(known.batch_id, stock_id) and known.plan_id not in keep
+        )
 
     def set_state(self, plan_id: str, state: State) -> None:
         """Change the state of a card; the state it already has is no change.
@@ -96,6 +117,12 @@ class Cards:
                 return
         raise refused("store.card_unknown", plan_id=plan_id)
 
+    def _void_where(self, cards: list[Card], meant: Callable[[Card], bool]) -> list[Card]:
+        gone = [card for card in cards if card.state == "in use" and meant(card)]
+        for card in gone:
+            self._write_state(card.plan_id, "void")
+        return [replace(card, state="void") for card in gone]
+
     def _write_state(self, plan_id: str, state: State) -> None:
         self._database.run(CardRow.update({"state": state}).where(CardRow.plan_id == plan_id))
 
@@ -109,12 +136,14 @@ _COLUMNS = (
     CardRow.valid_until_utc,
     CardRow.body,
     CardRow.state,
+    CardRow.batch_id,
 )
 
 
 def _card(row: Row) -> Card:
-    plan_id, version, system_id, parameter, issued, valid_until, body, state = row
-    return Card(plan_id, version, system_id, parameter, instant_from(issued), instant_from(valid_until), body, state)
+    plan_id, version, system_id, parameter, issued, valid_until, body, state, batch_id = row
+    times = instant_from(issued), instant_from(valid_until)
+    return Card(plan_id, version, system_id, parameter, *times, body, state, batch_id)
 
 
 def _row(card: Card) -> dict[str, object]:
@@ -127,4 +156,5 @@ def _row(card: Card) -> dict[str, object]:
         "valid_until_utc": instant_text(card.valid_until),
         "body": card.body,
         "state": card.state,
+        "batch_id": card.batch_id,
     }

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import time
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Collection, Sequence
 from contextlib import AbstractContextManager
 from dataclasses import dataclass
 from datetime import datetime
@@ -14,6 +14,7 @@ from typing import Self
 from evenwater.engine.quantities import Typed
 from evenwater.engine.reasons import Reason
 from evenwater.store.backups import copy_daily, day_of
+from evenwater.store.batches import BATCH, IN_USE_FROM, after_all, belongs, stock_of
 from evenwater.store.cards import Card, Cards, State
 from evenwater.store.database import Database
 from evenwater.store.errors import StoreError, refused
@@ -21,7 +22,7 @@ from evenwater.store.journal import StepJournal
 from evenwater.store.migrations import MIGRATIONS, Migration
 from evenwater.store.opening import open_file, open_in_memory
 from evenwater.store.records import Records, Snapshot
-from evenwater.store.steps import Label, SetField, Step, label_of, utc_now
+from evenwater.store.steps import NOTHING, Label, SetField, Step, instant_text, label_of, utc_now
 
 # Two keystrokes further apart than this [s] are two steps.
 MERGE_SECONDS = 3.0
@@ -224,6 +225,42 @@ class Store:
         """Say that a card became void or was taken down from its stand."""
         with self._writing():
             self._cards.set_state(plan_id, state)
+
+    def void_cards_of(self, stock_id: str, keep: Collection[str]) -> list[Card]:
+        """Declare the cards in use for any batch of a stock void, but for the plans ``keep``; return them."""
+        with self._writing():
+            return self._cards.void_of(stock_id, keep)
+
+    def put_in_use(self, batch_id: str, at: datetime, void: Collection[str]) -> tuple[Step | None, list[Card]]:
+        """Put a batch into its jug and declare the cards of these plans void, both or neither.
+
+        ``at`` is an instant with a zone. Where another batch of the jug claims to have been put in
+        later, the first instant after that is taken, so that the jug holds this batch in any case.
+        Returns the step as recorded, or None when the batch had that instant already, and the cards
+        that became void; those which were out of use before stay as they are.
+
+        Raises
+        ------
+        StoreError
+            ``"store.record_gone"`` when there is no such batch, ``"store.card_unknown"`` when there
+            is no such card; nothing is saved then.
+        ValueError
+            When ``at`` has no zone.
+        """
+        instant_text(at)  # refuses a wall time before anything is done
+        self._copy_once_a_day()
+        self.commit_point()
+        with self._writing():
+            batches = self._records.ids(BATCH)
+            if batch_id not in batches:
+                raise refused("store.record_gone", record=batch_id)
+            others = [b for b in batches if b != batch_id and belongs(b, stock_of(batch_id))]
+            moment = after_all(at, [self._records.values(b).get(IN_USE_FROM, NOTHING).text for b in others])
+            edits = self._records.complete((SetField(batch_id, IN_USE_FROM, Typed(instant_text(moment))),))
+            now = self._clock.now()
+            number = self._journal.append("edit", edits, now) if edits else 0
+            gone = self._cards.void(void)
+        return (Step("edit", tuple(edits), number, now) if edits else None), gone
 
     def _writing(self) -> AbstractContextManager[None]:
         return self._database.writing()

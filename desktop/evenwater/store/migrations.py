@@ -62,7 +62,48 @@ def _first_tables(database: Database) -> None:
         database.sql(statement)
 
 
-MIGRATIONS: tuple[Migration, ...] = (_first_tables,)
+def _batches(database: Database) -> None:
+    """Version 2: what is in a jug is a batch of its own, and a card knows the batch it was made for.
+
+    Every stock gets one batch with what the stock said until now. It leaves and comes back with its
+    stock in every step of the journal, so undo and redo go on over the change.
+    """
+    for statement in (
+        """INSERT INTO record (id, kind, position, removed)
+            SELECT id || ':1', 'batch', position, removed FROM record WHERE kind = 'stock'""",
+        """UPDATE value SET record_id = record_id || ':1'
+            WHERE record_id IN (SELECT id FROM record WHERE kind = 'stock') AND field IN (
+                'chemical', 'dissolved', 'made_up_to', 'purity', 'mixed_on',
+                'label_dose', 'label_water', 'label_raises')""",
+        # Reckoning with a day that its month does not have moves it into the next month and so gives it away; the
+        # year before the first and the last of the calendar are no dates for the program.
+        """INSERT INTO value (record_id, field, text, unit, shown)
+            SELECT batch.id, 'in_use_from',
+                CASE WHEN trim(mixed.text) GLOB '[0-9][0-9][0-9][0-9]-[0-9][0-9]-[0-9][0-9]'
+                        AND date(trim(mixed.text), '+0 days') = trim(mixed.text)
+                        AND trim(mixed.text) BETWEEN '0001-01-01' AND '9998-12-31'
+                    THEN trim(mixed.text) ELSE '1970-01-01' END || 'T00:00:00+00:00',
+                '', ''
+            FROM record AS batch LEFT JOIN value AS mixed ON mixed.record_id = batch.id AND mixed.field = 'mixed_on'
+            WHERE batch.kind = 'batch'""",
+        """UPDATE journal SET record_id = record_id || ':1'
+            WHERE action = 'set' AND record_id IN (SELECT id FROM record WHERE kind = 'stock') AND field IN (
+                'chemical', 'dissolved', 'made_up_to', 'purity', 'mixed_on',
+                'label_dose', 'label_water', 'label_raises')""",
+        # Room after every row; by way of negative numbers, since no two rows may have one number even for a moment.
+        "UPDATE journal SET id = -2 * id",
+        "UPDATE journal SET id = -id",
+        """INSERT INTO journal
+            SELECT id + 1, step, code, at_utc, action, record_id || ':1', field,
+                before_text, before_unit, before_shown, after_text, after_unit, after_shown, undone
+            FROM journal
+            WHERE action IN ('add', 'remove') AND record_id IN (SELECT id FROM record WHERE kind = 'stock')""",
+        "ALTER TABLE card ADD COLUMN batch_id TEXT NOT NULL DEFAULT ''",
+    ):
+        database.sql(statement)
+
+
+MIGRATIONS: tuple[Migration, ...] = (_first_tables, _batches)
 
 
 def version_of(database: Database, newest: int) -> int:

@@ -10,7 +10,7 @@ from peewee import BooleanField, CompositeKey, IntegerField, Model, TextField
 
 
 class Record(Model):
-    """A system, stock, pump or correction. Removed ones keep their row, so that undo finds them."""
+    """A system, stock, batch, pump or correction. Removed ones keep their row, so that undo finds them."""
 
     id = TextField(primary_key=True)
     kind = TextField()
@@ -68,6 +68,7 @@ class CardRow(Model):
     valid_until_utc = TextField()
     state = TextField()
     body = TextField()
+    batch_id = TextField()
 
     class Meta:
         table_name = "card"

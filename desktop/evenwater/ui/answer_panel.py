@@ -5,7 +5,6 @@ from __future__ import annotations
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QGridLayout,
-    QHBoxLayout,
     QLabel,
     QPushButton,
     QVBoxLayout,
@@ -21,8 +20,12 @@ from evenwater.ui.theme import GRID, pixels, set_role
 MISSING = "--"
 STALE = "The question has changed"
 _USUAL_HEIGHT = 292
+# Limits used to less than this are only named; with the working they all stand in rows.
+_NEAR = 0.25
+_FAR = "Far from their limits"
 _HOW = "How this was worked out"
 _HOW_HIDE = "Hide the working"
+_BESIDES, _BESIDES_HIDE = "What else it does", "Hide what else it does"
 
 
 class WorkTable(QWidget):
@@ -67,38 +70,44 @@ class AnswerPanel(QWidget):
     """Shows an ``AnswerView``.
 
     ``offerChosen`` carries (path, Offer) when the keeper takes an offered reading. The sheet puts
-    its own buttons in with ``add_action``; they stand before "How this was worked out".
+    its own buttons in with ``add_action``. ``how`` are the words of the button that shows the working. ``usual_height`` [px at the base font] is kept free for an answer.
     """
 
     offerChosen = Signal(object)
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None, how: str = _HOW, usual_height: int = _USUAL_HEIGHT) -> None:
         super().__init__(parent)
+        self._how = how
         self._view = AnswerView("empty")
         self._body = QWidget(self)
         # A usual answer's height is kept free, so that the ramp below keeps its place while the keeper types.
-        self._body.setMinimumHeight(pixels(self.font(), _USUAL_HEIGHT))
+        self._body.setMinimumHeight(pixels(self.font(), usual_height))
         self._cautions = Sentence(self._body, sign="stop")
         self._figure = Figure(self._body)
         self._status = QLabel(STALE, self)
         self._second, self._third, self._set_by = (self._line() for _ in range(3))
         self._bars = LimitBars(self._body)
+        self._far = self._line()
         self._remarks = MessageList(self._body, sign="ink")
         self._messages = MessageList(self._body, sign="stop")
         self._work = WorkTable(self._body)
+        self._besides = WorkTable(self._body)
+        self._besides.setAccessibleName(_BESIDES)
         self._parts: tuple[QWidget, ...] = (self._cautions, self._figure, self._second, self._third, self._messages)
-        self._parts += (self._set_by, self._bars, self._remarks, self._work)
-        self.how = QPushButton(_HOW, self)
-        self._buttons: list[QWidget] = []
+        self._parts += (self._set_by, self._bars, self._far, self._remarks, self._work, self._besides)
+        self.how, self.besides = self._toggle(how), self._toggle(_BESIDES)
         self._row = FlowRow(GRID)
         self._lay_out()
-        for label, role in ((self._second, "second"), (self._third, "caption"), (self._status, "title")):
+        for label, role in (
+            (self._second, "second"),
+            (self._third, "caption"),
+            (self._far, "caption"),
+            (self._status, "title"),
+        ):
             set_role(label, role)
         self._messages.offerChosen.connect(self.offerChosen)
-        self.how.setCheckable(True)
-        self.how.setAutoDefault(False)
         self.how.toggled.connect(self._toggle_work)
-        self._work.setVisible(False)
+        self.besides.toggled.connect(self._toggle_besides)
         self.set_stale(False)
         self.render(self._view)
 
@@ -115,15 +124,13 @@ class AnswerPanel(QWidget):
         self._set_by.setText(view.set_by)
         self._cautions.set_text(" ".join(view.cautions))
         self._cautions.setVisible(bool(view.cautions))
-        self._bars.set_bars(view.bars)
         self._remarks.set_messages(tuple(Message(text) for text in view.remarks))
         self._messages.set_messages(view.messages, sign="stop" if view.state == "refused" else "")
         self._show_work()
 
     def add_action(self, button: QWidget) -> None:
-        """Put a button of the sheet before "How this was worked out"."""
-        self._buttons.append(button)
-        self._row.insert(len(self._buttons) - 1, button)
+        """Put a button of the sheet below the answer."""
+        self._row.addWidget(button)
 
     def set_stale(self, stale: bool) -> None:
         """Grey everything, and say why, while the answer does not belong to the question any more."""
@@ -131,7 +138,10 @@ class AnswerPanel(QWidget):
         for part in self._parts:
             part.setEnabled(not stale)
         self.how.setEnabled(not stale and bool(self._view.working))
+        self.besides.setEnabled(not stale and bool(self._view.side_effects))
+        self.besides.setVisible(bool(self._view.side_effects))
         self._status.setText(STALE if stale else "")
+        self._status.setVisible(stale)
 
     @property
     def view(self) -> AnswerView:
@@ -143,16 +153,35 @@ class AnswerPanel(QWidget):
         """Whether the answer is greyed because its question has changed."""
         return bool(self._status.text())
 
+    def _toggle(self, text: str) -> QPushButton:
+        button = QPushButton(text, self._body)
+        button.setCheckable(True)
+        button.setAutoDefault(False)
+        set_role(button, "quiet")
+        return button
+
     def _toggle_work(self, shown: bool) -> None:
-        self.how.setText(_HOW_HIDE if shown else _HOW)
+        self.how.setText(_HOW_HIDE if shown else self._how)
+        self._show_work()
+
+    def _toggle_besides(self, shown: bool) -> None:
+        self.besides.setText(_BESIDES_HIDE if shown else _BESIDES)
         self._show_work()
 
     def _show_work(self) -> None:
-        """Let the arithmetic take the place of the bars, or give it back."""
+        """Show the arithmetic below all limits, or only the limits that are near."""
         view, shown = self._view, self.how.isChecked()
+        near = tuple(bar for bar in view.bars if shown or bar.share >= _NEAR or bar.binds or bar.over)
+        far = [bar.label[0].lower() + bar.label[1:] for bar in view.bars if bar not in near]
+        self._bars.set_bars(near)
+        self._bars.setVisible(bool(near))
+        self._far.setText(f"{_FAR}: {', '.join(far)}")
+        self._far.setVisible(bool(far))
         self._work.set_lines(view.working if shown else ())
         self._work.setVisible(shown)
-        self._bars.setVisible(bool(view.bars) and not shown)
+        besides = self.besides.isChecked()
+        self._besides.set_lines(view.side_effects if besides else ())
+        self._besides.setVisible(besides and bool(view.side_effects))
         # The bar that binds says it itself.
         said = any(bar.binds for bar in view.bars)
         self._set_by.setVisible(bool(view.set_by) and not shown and not said)
@@ -169,18 +198,32 @@ class AnswerPanel(QWidget):
         body.setContentsMargins(0, 0, 0, 0)
         body.setSpacing(GRID // 2)
         body.addWidget(self._cautions)
-        head = QHBoxLayout()
-        head.addWidget(self._figure, 1)
-        head.addWidget(self._status, 0, Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignRight)
+        # Beside the figure there is room for what explains it; where the letters are large it goes below.
+        asides = QWidget(self._body)
+        column = QVBoxLayout(asides)
+        column.setContentsMargins(2 * GRID, 0, 0, 0)
+        column.setSpacing(0)
+        for widget in (self._status, self.how, self.besides):
+            column.addWidget(widget)
+        head = FlowRow(GRID)
+        head.addWidget(self._figure)
+        head.addWidget(asides)
         body.addLayout(head)
         for widget in (self._second, self._third):
             body.addWidget(widget)
         body.addSpacing(GRID // 2)
-        parts: tuple[QWidget, ...] = (self._messages, self._set_by, self._bars, self._work, self._remarks)
+        parts: tuple[QWidget, ...] = (
+            self._messages,
+            self._set_by,
+            self._bars,
+            self._far,
+            self._work,
+            self._besides,
+            self._remarks,
+        )
         for part in parts:
             body.addWidget(part)
         body.addStretch(1)
-        self._row.addWidget(self.how)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(GRID)

@@ -41,7 +41,7 @@ class CardActions(QObject):
         self._plan: correct.Plan | None = None
         self._last: correct.Plan | None = None
         self._system = ""
-        self.mixed_on = ""
+        self._mixed_on = self._batch = ""
         self._now = present()
         self._raw: Mapping[str, Any] = {}
         self.save = QPushButton("&Save card as PDF", owner)
@@ -66,6 +66,10 @@ class CardActions(QObject):
             self._last = plan
             self.show.setEnabled(True)
 
+    def set_batch(self, batch_id: str, mixed_on: str) -> None:
+        """Take over which batch the plan is reckoned for, and when it was mixed."""
+        self._batch, self._mixed_on = batch_id, mixed_on
+
     @property
     def plan(self) -> correct.Plan | None:
         """The plan that may be followed now, or None."""
@@ -86,7 +90,7 @@ class CardActions(QObject):
         if self._last is None:
             return None
         stamp = "" if self._plan is not None else NOT_A_PLAN
-        return self._last.card(self._now, self.mixed_on, stamp)
+        return self._last.card(self._now, self._mixed_on, stamp, self._batch)
 
     def paper(self) -> Paper:
         """Return the paper chosen last; at first what the country uses."""
@@ -144,5 +148,6 @@ class CardActions(QObject):
                 issued=self._now,
                 valid_until=self._plan.valid_until,
                 body=json.dumps(correct.question_text(self._raw)),
+                batch_id=self._batch,
             )
         )

@@ -1,14 +1,17 @@
-"""The card as it will be printed, page by page, in a window of its own."""
+"""A card or a label as it will be printed, page by page, in a window of its own."""
 
 from __future__ import annotations
+
+from collections.abc import Mapping
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QGuiApplication, QPixmap
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
-from evenwater.card.layout import lay_out
-from evenwater.card.output import to_image
-from evenwater.card.paper import PAPERS
+from evenwater.card.label_paper import LabelPaper
+from evenwater.card.output import lay_out, to_image
+from evenwater.card.paper import PAPERS, Paper
+from evenwater.screens.jug_label import JugLabel
 from evenwater.screens.views import CardView
 from evenwater.ui.choice import Choice
 from evenwater.ui.theme import GRID, set_role
@@ -17,19 +20,25 @@ _DPI = 96.0
 
 
 class CardPreview(QWidget):
-    """Shows a card on a paper; ``paper_chosen`` carries the name of another paper."""
+    """Shows a card or a label on a paper; ``paper_chosen`` carries the name of another paper."""
 
     paper_chosen = Signal(str)
 
-    def __init__(self, parent: QWidget | None = None) -> None:
-        """Make the window, still empty."""
+    def __init__(
+        self,
+        parent: QWidget | None = None,
+        title: str = "Dose card",
+        choices: Mapping[str, Paper | LabelPaper] = PAPERS,
+    ) -> None:
+        """Make the window, still empty, for the papers of ``choices``."""
         super().__init__(parent, Qt.WindowType.Window)
-        self.setWindowTitle("Dose card")
+        self.setWindowTitle(title)
         set_role(self, "page")
-        self._card: CardView | None = None
-        self._paper = "A4"
+        self._card: CardView | JugLabel | None = None
+        self._choices = choices
+        self._paper = next(iter(choices))
         self.papers = Choice("Paper", self)
-        self.papers.set_options(tuple((name, name) for name in PAPERS))
+        self.papers.set_options(tuple((name, name) for name in choices))
         self.mono = QCheckBox("As a copier sees it, &black and white only", self)
         self._pages = QWidget()
         set_role(self._pages, "page")
@@ -54,12 +63,12 @@ class CardPreview(QWidget):
         self.resize(900, 760)
 
     @property
-    def card(self) -> CardView | None:
-        """The card that is shown."""
+    def card(self) -> CardView | JugLabel | None:
+        """The card or label that is shown."""
         return self._card
 
-    def show_card(self, card: CardView, paper: str) -> None:
-        """Show a card on a paper."""
+    def show_card(self, card: CardView | JugLabel, paper: str) -> None:
+        """Show a card or a label on a paper."""
         self._card, self._paper = card, paper
         self.papers.set_current(paper)
         self._paint()
@@ -73,7 +82,7 @@ class CardPreview(QWidget):
         if self._card is None:
             return
         ratio = QGuiApplication.primaryScreen().devicePixelRatio()
-        paper = PAPERS[self._paper]
+        paper = self._choices[self._paper]
         count = len(lay_out(self._card, paper))
         while len(self._labels) < count:
             label = QLabel(self._pages)
@@ -86,4 +95,5 @@ class CardPreview(QWidget):
                 pixmap = QPixmap.fromImage(image)
                 pixmap.setDevicePixelRatio(ratio)
                 label.setPixmap(pixmap)
-                label.setAccessibleName(f"Page {page + 1} of {count}: {self._card.title}")
+                title = self._card.title if isinstance(self._card, CardView) else self._card.name
+                label.setAccessibleName(f"Page {page + 1} of {count}: {title}")

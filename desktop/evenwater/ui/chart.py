@@ -10,7 +10,6 @@ import math
 from datetime import tzinfo
 from typing import TYPE_CHECKING
 
-import numpy as np
 from PySide6.QtCore import QEvent, QObject, QPointF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QAccessible,
@@ -25,9 +24,9 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
 from evenwater.engine.quantities import figure
-from evenwater.screens.views import ChartView, Floats
+from evenwater.screens.views import ChartView
 from evenwater.ui.chart_axis import moment_text
-from evenwater.ui.chart_words import name_of
+from evenwater.ui.chart_words import in_words, reading_at
 from evenwater.ui.paper_style import draw_frame
 from evenwater.ui.theme import set_role, tokens_of
 
@@ -37,7 +36,6 @@ if TYPE_CHECKING:
 _STEPS_S = (300, 900, 1800, 3600, 7200, 10800, 21600, 43200, 86400)
 _COMMIT_AFTER_MS = 700
 _HINT = "Drag the ring, or press Shift and an arrow key, for a slower pace"
-_KEYS = "Arrow keys read the lines; Shift and an arrow key choose a slower pace."
 _STALE = "The question has changed"
 
 
@@ -125,7 +123,7 @@ class RampChart(QWidget):
         self.set_stale(False)
         self._arrange()
         self._show_readout()
-        self.setAccessibleDescription(self._in_words(view))
+        self.setAccessibleDescription(in_words(view, self._zone))
 
     def clear_view(self, text: str) -> None:
         """Show nothing but a sentence."""
@@ -361,34 +359,11 @@ class RampChart(QWidget):
                 "Escape takes it back."
             )
         elif self._cursor is not None:
-            self._readout.setText(self._reading_at(view, self._cursor))
+            self._readout.setText(
+                reading_at(view, self._cursor, self._zone, self._readout.fontMetrics(), self.width() - 24)
+            )
             self.setAccessibleDescription(self._readout.text())
         else:
             self._readout.clear()
         self._readout.setVisible(bool(self._readout.text()))
         self._hint.setVisible(not self._readout.text())
-
-    def _reading_at(self, view: ChartView, at: float) -> str:
-        def value(series: Floats) -> str:
-            return f"{float(np.interp(at, view.times, series)):.{view.decimals}f}"
-
-        parts = [
-            moment_text(at, self._zone),
-            f"plan {value(view.plan)} {view.unit} ({value(view.low)} to {value(view.high)})",
-            f"{name_of(view, 'uptake_stops')} {value(view.uptake_stops)}",
-            f"{name_of(view, 'nothing')} {value(view.nothing)}",
-        ]
-        room, gap = self.width() - 24, "    "
-        # A narrow chart reads out whole phrases or none: a figure cut short would be another figure.
-        while len(parts) > 1 and self._readout.fontMetrics().horizontalAdvance(gap.join(parts)) > room:
-            parts.pop()
-        return gap.join(parts)
-
-    def _in_words(self, view: ChartView) -> str:
-        """Return the plan in words, for those who do not see it."""
-        ends = [f"{name_of(view, k)}, {getattr(view, k)[-1]:.{view.decimals}f}" for k in ("uptake_stops", "nothing")]
-        return (
-            f"{view.title} from {figure(view.measured, view.decimals)} to {figure(view.target, view.decimals)} {view.unit}, "
-            f"reached on {moment_text(view.ramp_end, self._zone)}, with {int(view.doses_at.size)} doses shown. "
-            f"At the end of the chart: {'; '.join(ends)}. {_KEYS}"
-        )

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import QGraphicsRectItem, QWidget
 
 from evenwater.engine.quantities import figure
 from evenwater.screens.views import ChartView, Floats
+from evenwater.ui import chart_water
 from evenwater.ui.chart_axis import Axis, Widths, time_ticks, value_ticks
 from evenwater.ui.chart_items import (
     Band,
@@ -28,6 +29,7 @@ from evenwater.ui.chart_items import (
     Line,
     Marks,
     Scale,
+    SceneItem,
     cut_to_width,
     visible_points,
 )
@@ -56,7 +58,9 @@ class Picture:
         self.curves = {name: Line() for name in _SERIES}
         self.grid, self.bars, self.edge = Grid(), DoseBars(), Edge()
         self.marks, self.cursor, self.labels = Marks(), Cursor(), Labels()
+        self.water = chart_water.WaterLines()
         self.value_axis, self.dose_axis, self.time_axis = Axis(upright=True), Axis(upright=True), Axis(upright=False)
+        self.ph_axis, self.saturation_axis = Axis(upright=True), Axis(upright=True)
         self.veil = QGraphicsRectItem()
         self.veil.setPen(QPen(Qt.PenStyle.NoPen))
         self.veil.setZValue(100)
@@ -66,9 +70,7 @@ class Picture:
         for name in reversed(_SERIES):
             self.box.addItem(self.curves[name], ignoreBounds=True)
         scene = self.view.scene()
-        for item in (self.box, self.grid, self.bars, self.edge, self.marks, self.cursor, self.labels, self.veil):
-            scene.addItem(item)
-        for item in (self.value_axis, self.dose_axis, self.time_axis):
+        for item in (self.box, *self._items(), self.veil, *self._axes()):
             scene.addItem(item)
         self.scale = Scale(QRectF(0, 0, 1, 1), 0.0, 1.0, 0.0, 1.0)
         self._right = 0
@@ -77,6 +79,12 @@ class Picture:
         self._font = QFont()
         self._metrics = QFontMetricsF(self._font)
         self._width = Widths(self._font)
+
+    def _items(self) -> tuple[SceneItem, ...]:
+        return (self.grid, self.bars, self.edge, self.water, self.marks, self.cursor, self.labels)
+
+    def _axes(self) -> tuple[Axis, ...]:
+        return (self.value_axis, self.dose_axis, self.ph_axis, self.saturation_axis, self.time_axis)
 
     def dress(self, tokens: Tokens, font: QFont) -> None:
         """Set colours and fonts; ``font`` is the base font."""
@@ -92,9 +100,10 @@ class Picture:
             pen = pg.mkPen(ink, width=1)
             pen.setDashPattern(list(pattern))
             self.curves[name].setPen(pen)
-        for item in (self.band, self.grid, self.bars, self.edge, self.marks, self.cursor, self.labels):
+        self.band.dress(tokens)
+        for item in self._items():
             item.dress(tokens)
-        for axis in (self.value_axis, self.dose_axis, self.time_axis):
+        for axis in self._axes():
             axis.dress(tokens, self._font, bold)
         self.labels.set_fonts(self._font, bold)
         veil = QColor(tokens.leaf)
@@ -109,9 +118,11 @@ class Picture:
         """
         width, height = float(self.view.width()), float(self.view.height())
         line = self._metrics.height()
-        dose_height = min(84.0, max(44.0, 0.19 * height))
         axis_top = height - line - 14
-        dose_rect = QRectF(0, axis_top - dose_height, 1, dose_height)
+        dose_height = min(84.0, max(44.0, (0.19 if view.water is None else 0.14) * height))
+        water_height = 0.0 if view.water is None else min(110.0, max(58.0, 0.2 * height))
+        water_rect = QRectF(0, axis_top - water_height, 1, water_height)
+        dose_rect = QRectF(0, water_rect.top() - dose_height - (12.0 if water_height else 0.0), 1, dose_height)
         plot = QRectF(0, 10, 1, dose_rect.top() - 14 - 10)
         low, high = _value_range(view)
         values = value_ticks(low, high, plot.height(), 1.5 * line)
@@ -121,8 +132,9 @@ class Picture:
         dose_title = self._wrap(view.labels.get("doses", "mL each dose"))
         left = self._left_margin(value_title + dose_title, [t.text for t in (*values, *doses)])
         names = self._names(view)
-        right = self._right_margin(list(names.values()))
-        for rect in (plot, dose_rect):
+        in_row = [] if view.water is None else [view.water.ph_name, view.water.saturation_name]
+        right = self._right_margin([*names.values(), *in_row])
+        for rect in (plot, dose_rect, water_rect):
             rect.setLeft(left)
             rect.setRight(max(left + 40.0, width - right))
         start, end = frozen or _time_range(view)
@@ -133,7 +145,7 @@ class Picture:
         times = time_ticks(start, end, plot.width(), self._width, self._zone)
         midnights = [scale.x(t.at) for t in times if t.major]
         levels = [scale.y(t.at) for t in values]
-        self.grid.set_data(plot, levels, midnights, dose_rect.bottom(), scale.y(view.target))
+        self.grid.set_data(plot, levels, midnights, axis_top, scale.y(view.target))
         upright = QRectF(8, plot.top(), left - 8, plot.height())
         self.value_axis.place(upright, [(scale.y(t.at), t) for t in values])
         self.value_axis.set_title(value_title)
@@ -147,8 +159,27 @@ class Picture:
         reading = QPointF(scale.x(view.measured_at), scale.y(view.measured)) if view.measured_at >= start else None
         handle = QPointF(scale.x(ramp_end), scale.y(view.target))
         self.marks.set_data(plot, reading, handle)
-        self.labels.set_data(QRectF(0, 0, width, height), self._place_labels(view, names, reading, ramp_end, right))
+        placed = self._place_labels(view, names, reading, ramp_end, right)
+        placed += self._show_water(view, water_rect, start, end, right)
+        self.labels.set_data(QRectF(0, 0, width, height), placed)
         self.veil.setRect(QRectF(0, 0, width, height))
+
+    def _show_water(self, view: ChartView, rect: QRectF, start: float, end: float, right: int) -> list[Label]:
+        """Put the row of pH and saturation in its place, and return the names of its lines; none without one."""
+        for item in (self.water, self.ph_axis, self.saturation_axis):
+            item.setVisible(view.water is not None)
+        if view.water is None:
+            return []
+        at = chart_water.scales(view.water, rect, start, end)
+        levels: list[float] = []
+        for axis, scale, title in ((self.ph_axis, at.ph, "pH"), (self.saturation_axis, at.saturation, "aragonite")):
+            marks = chart_water.marks(scale, 1.1 * self._metrics.height())
+            axis.place(QRectF(8, scale.rect.top(), scale.rect.left() - 8, scale.rect.height()), marks)
+            axis.set_title([title])
+            levels += [y for y, _ in marks]
+        self.water.set_data(view.water, at, levels)
+        self._bottom = rect.bottom()
+        return chart_water.names(view.water, at, self._metrics, right - _BESIDE)
 
     def stand_cursor(self, at: float | None) -> None:
         """Stand the cursor at an instant [s], or take it away."""

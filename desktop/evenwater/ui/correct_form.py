@@ -3,137 +3,29 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import replace
 
-from PySide6.QtCore import QObject, Signal
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from evenwater.engine import fields
 from evenwater.engine.catalogue import Catalogue, Parameter
 from evenwater.engine.quantities import Typed, Water
 from evenwater.screens import words
-from evenwater.screens.correct import BOTTLE
 from evenwater.screens.dose_card import KNOWN_WORDS
 from evenwater.screens.entry import Field
+from evenwater.screens.shelf import BOTTLE, LIMEWATER, MIX, contents_options
 from evenwater.screens.views import Message
 from evenwater.ui.answer_parts import Sentence
 from evenwater.ui.choice import Choice
+from evenwater.ui.form_parts import COLUMNS, FieldPort, Step
 from evenwater.ui.quantity_field import QuantityField
 from evenwater.ui.text_field import TextField
-from evenwater.ui.theme import GRID, set_role
+from evenwater.ui.theme import GRID
 from evenwater.ui.time_field import TimeField
 
-COLUMNS = 3
 _LABEL_PATHS = ("additive.label.dose", "additive.label.water", "additive.label.raises")
-_RECIPE_PATHS = ("additive.dissolved", "additive.made_up_to", "additive.mixed_on")
-
-
-@dataclass(frozen=True)
-class FormEdit:
-    """One edit by the keeper: the field's path and what was typed."""
-
-    path: str
-    typed: Typed
-
-
-class FieldPort(QObject):
-    """Passes one field's signals on with its path, so that no closure is needed."""
-
-    edited = Signal(object)
-
-    def __init__(self, path: str, field: QWidget) -> None:
-        """Listen to ``field``, which owns this."""
-        super().__init__(field)
-        self._path = path
-        if isinstance(field, Choice):
-            field.chosen.connect(self._chosen)
-        else:
-            field.edited.connect(self._edited)  # type: ignore[attr-defined]
-
-    def _edited(self, typed: Typed) -> None:
-        self.edited.emit(FormEdit(self._path, typed))
-
-    def _chosen(self, choice: str) -> None:
-        self.edited.emit(FormEdit(self._path, Typed(choice)))
-
-
-class Cells(QGridLayout):
-    """Fields placed in order, so many columns wide; a wide field takes what it asks for."""
-
-    def __init__(self) -> None:
-        """Make an empty grid."""
-        super().__init__()
-        self.setContentsMargins(0, 0, 0, 0)
-        self.setHorizontalSpacing(GRID)
-        self.setVerticalSpacing(GRID // 2)
-        self._cells: list[tuple[QWidget, int]] = []
-
-    def put(self, widget: QWidget, span: int = 1) -> QWidget:
-        """Add a field that is ``span`` columns wide."""
-        self._cells.append((widget, span))
-        return widget
-
-    def arrange(self, columns: int) -> None:
-        """Place the fields anew; those that are hidden by their own choice take no room."""
-        row = column = 0
-        for widget, _ in self._cells:
-            self.removeWidget(widget)
-        for widget, span in self._cells:
-            if widget.isHidden():
-                continue
-            wide = min(span, columns)
-            if column + wide > columns:
-                row, column = row + 1, 0
-            self.addWidget(widget, row, column, 1, wide)
-            column += wide
-        for number in range(COLUMNS):
-            self.setColumnStretch(number, 1 if number < columns else 0)
-
-
-class Step(QWidget):
-    """One step: a numbered title, its fields in columns, and further ones behind "More"."""
-
-    def __init__(self, number: int, title: str, parent: QWidget) -> None:
-        """Make an empty step."""
-        super().__init__(parent)
-        heading = QLabel(f"{number}\u2002{title}", self)
-        set_role(heading, "title")
-        self.more = QPushButton("More", self)
-        self.more.setCheckable(True)
-        self.more.setAccessibleName(f"More about {title.lower()}")
-        self.more.setAutoDefault(False)
-        set_role(self.more, "quiet")
-        self.bar = QHBoxLayout()
-        self.bar.setSpacing(GRID)
-        self.bar.addWidget(heading)
-        self.bar.addStretch(1)
-        self.bar.addWidget(self.more)
-        self.cells, self.extra = Cells(), Cells()
-        self._extra = QWidget(self)
-        self._extra.setLayout(self.extra)
-        layout = QVBoxLayout(self)
-        layout.setContentsMargins(0, 0, 0, 0)
-        layout.setSpacing(GRID // 2)
-        layout.addLayout(self.bar)
-        layout.addLayout(self.cells)
-        layout.addWidget(self._extra)
-        self._extra.hide()
-        self.more.toggled.connect(self.open)
-
-    def open(self, shown: bool) -> None:
-        """Show or hide the further fields."""
-        self.more.setChecked(shown)
-        self.more.setText("Less" if shown else "More")
-        self._extra.setVisible(shown)
-
-    def arrange(self, columns: int) -> None:
-        """Lay the fields out in so many columns."""
-        self.cells.arrange(columns)
-        self.extra.arrange(columns)
-
-    def hides(self, field: QWidget) -> bool:
-        """Return whether the field stands behind a closed "More"."""
-        return self._extra.isHidden() and self._extra.isAncestorOf(field)
+_RECIPE_PATHS = ("additive.made_up_to", "additive.mixed_on")
 
 
 class CorrectForm(QWidget):
@@ -195,6 +87,10 @@ class CorrectForm(QWidget):
         step.extra.put(self._quantity("Salinity", fields.SALINITY))
         step.extra.put(self._quantity("Temperature", fields.TEMPERATURE))
         step.extra.put(self._quantity("pH", fields.PH))
+        calcium = self._catalogue.parameters["calcium"]
+        step.extra.put(self._quantity("Alkalinity now", fields.ALKALINITY))
+        step.extra.put(self._quantity("Calcium now", fields.concentration("system.calcium", calcium)))
+        step.extra.put(self._quantity("Evaporates", fields.EVAPORATION))
         step.extra.put(self._words("system.name", "Name of the system"), COLUMNS)
         return step
 
@@ -211,26 +107,29 @@ class CorrectForm(QWidget):
     def _additive(self) -> Step:
         step = Step(3, "The additive", self)
         parameter = next(iter(self._catalogue.parameters.values()))
-        self.new_stock = self._button("New &batch", step)
-        self.remove_stock = self._button("Remove batch", step)
-        step.cells.put(self._choice("stock", "Batch on the shelf"))
+        self.new_stock = step.button("New &jug")
+        self.remove_stock = step.button("Remove jug")
+        step.cells.put(self._choice("stock", "Jug on the shelf"))
         step.cells.put(self._choice("additive.chemical", "What is in it"), 2)
         self._cautions = Sentence(step, sign="stop")
         step.cells.put(self._cautions, COLUMNS)
         step.cells.put(self._quantity("Dissolved", fields.DISSOLVED))
+        also = replace(fields.DISSOLVED, path="additive.also.dissolved")
+        step.cells.put(self._quantity("And of the second", also))
         step.cells.put(self._quantity("Made up to", fields.MADE_UP_TO))
         step.cells.put(self._words("additive.mixed_on", "Mixed on"))
         step.cells.put(self._quantity("By its label, a dose of", fields.LABEL_DOSE))
         step.cells.put(self._quantity("in water of", fields.LABEL_WATER))
         step.cells.put(self._quantity("raises by", fields.label_raises(parameter)))
-        step.extra.put(self._words("stock.name", "Name of the batch"), 2)
+        step.extra.put(self._words("stock.name", "Name of the jug"))
         step.extra.put(self._quantity("Purity", fields.PURITY))
+        step.extra.put(self._quantity("Coolest it gets", fields.BATCH_TEMPERATURE))
         return step
 
     def _pump(self) -> Step:
         step = Step(4, "The pump", self)
-        self.new_pump = self._button("New p&ump", step)
-        self.remove_pump = self._button("Remove pump", step)
+        self.new_pump = step.button("New p&ump")
+        self.remove_pump = step.button("Remove pump")
         step.cells.put(self._choice("pump", "Pump"))
         step.cells.put(self._quantity("Flow", fields.FLOW))
         step.cells.put(self._quantity("Doses a day", fields.DOSES_PER_DAY))
@@ -239,13 +138,6 @@ class CorrectForm(QWidget):
         step.extra.put(self._quantity("Runs at most", fields.LARGEST_SHARE))
         step.extra.put(self._words("pump.name", "Name of the pump"), COLUMNS)
         return step
-
-    def _button(self, text: str, step: Step) -> QPushButton:
-        button = QPushButton(text, step)
-        button.setAutoDefault(False)
-        set_role(button, "quiet")
-        step.bar.insertWidget(step.bar.count() - 1, button)
-        return button
 
     # Showing
 
@@ -267,16 +159,12 @@ class CorrectForm(QWidget):
             field = self.fields[path]
             assert isinstance(field, QuantityField)
             field.set_field(spec)
-        fitting = self._catalogue.raising(parameter.name)
-        names = [c.name for c in fitting] + [c.name for c in self._catalogue.chemicals.values() if c not in fitting]
         chemical = self.fields["additive.chemical"]
         assert isinstance(chemical, Choice)
-        chemical.set_options(
-            (*((n, self._catalogue.chemicals[n].tall_man) for n in names), (BOTTLE, "A bottle, by its label"))
-        )
+        chemical.set_options(contents_options(self._catalogue, parameter.name))
 
-    def set_values(self, values: Mapping[str, Typed], bottle: bool) -> None:
-        """Show values by path; fields that are not named are emptied."""
+    def set_values(self, values: Mapping[str, Typed], contents: str) -> None:
+        """Show values by path; fields that are not named are emptied. ``contents`` is the choice of what is in it."""
         for path, field in self.fields.items():
             typed = values.get(path, Typed(""))
             if isinstance(field, Choice):
@@ -284,9 +172,11 @@ class CorrectForm(QWidget):
             else:
                 field.set_typed(typed)  # type: ignore[attr-defined]
         for path in _RECIPE_PATHS:
-            self.fields[path].setVisible(not bottle)
+            self.fields[path].setVisible(contents != BOTTLE)
         for path in _LABEL_PATHS:
-            self.fields[path].setVisible(bottle)
+            self.fields[path].setVisible(contents == BOTTLE)
+        self.fields["additive.dissolved"].setVisible(contents not in (BOTTLE, LIMEWATER))
+        self.fields["additive.also.dissolved"].setVisible(contents == MIX)
         self.arrange(self._columns)
 
     def set_hints(self, hints: Mapping[str, str]) -> None:

@@ -1,18 +1,23 @@
-"""Which record each field of the Correct sheet belongs to, and the edits that keep them right."""
+"""Which record each field of the Correct sheet belongs to, and the edits that keep them right.
+
+A jug is a record of its own; what is in it is the batch that was put in use last.
+"""
 
 from __future__ import annotations
 
+import uuid
 from collections.abc import Mapping
 from typing import Any
 
 from evenwater.engine.catalogue import Catalogue, Parameter
 from evenwater.engine.quantities import Typed
 from evenwater.engine.units import KINDS
-from evenwater.screens import correct
+from evenwater.screens import correct, shelf
+from evenwater.screens.local_zone import present
 from evenwater.session import Document
 
-_FIRST_NAMES = {"stock": "Batch", "pump": "Pump"}
-_RECORD_OF = {"system": "system", "change": "correction", "additive": "stock", "stock": "stock", "pump": "pump"}
+_FIRST_NAMES = {"stock": "Jug", "pump": "Pump"}
+_RECORD_OF = {"system": "system", "change": "correction", "additive": "batch", "stock": "stock", "pump": "pump"}
 
 
 class CorrectRecords:
@@ -33,6 +38,8 @@ class CorrectRecords:
         """Return the id of the record of a kind that is shown, or an empty text."""
         if kind in ("system", "correction"):
             return self.system if kind == "system" else self.correction
+        if kind == "batch":
+            return self._in_jug(self.id_of("stock"))
         chosen = self._document.value(self.correction, kind).text
         return chosen if chosen in self._document.records(kind) else ""
 
@@ -42,19 +49,19 @@ class CorrectRecords:
         return self._document.values(record) if record else {}
 
     def options(self, kind: str) -> tuple[tuple[str, str], ...]:
-        """Return the ids and names of all batches or pumps."""
+        """Return the ids and names of all jugs or pumps."""
         return tuple(
             (record, self._document.value(record, "name").text.strip() or f"Unnamed {_FIRST_NAMES[kind].lower()}")
             for record in self._document.records(kind)
         )
 
-    def is_bottle(self) -> bool:
-        """Return whether the batch is a bottle known only by its label."""
-        return correct.is_bottle(self.values("stock"))
+    def contents(self) -> str:
+        """Return the choice of what is in the jug."""
+        return shelf.contents_of(self.values("batch"))
 
     def mixed_on(self) -> str:
         """Return the date of mixing as written."""
-        return self.values("stock").get("mixed_on", Typed("")).text
+        return self.values("batch").get("mixed_on", Typed("")).text
 
     def shown_parameter(self) -> Parameter:
         """Return the parameter that is shown."""
@@ -69,7 +76,7 @@ class CorrectRecords:
 
     def raw(self) -> dict[str, Any]:
         """Return the question that the records make, as a question file has it."""
-        parts = (self.values(kind) for kind in ("system", "correction", "stock", "pump"))
+        parts = (self.values(kind) for kind in ("system", "correction", "batch", "pump"))
         return correct.raw_question(self.parameter, *parts)
 
     def by_path(self) -> dict[str, Typed]:
@@ -77,13 +84,11 @@ class CorrectRecords:
         out = {"change.parameter": Typed(self.parameter)}
         for prefix, kind in (("system", "system"), ("change", "correction"), ("pump", "pump")):
             out.update({f"{prefix}.{name}": typed for name, typed in self.values(kind).items()})
-        for name, typed in self.values("stock").items():
-            head, _, tail = name.partition("_")
-            path = f"additive.label.{tail}" if head == "label" else f"additive.{name}"
-            out["stock.name" if name == "name" else path] = typed
+        for name, typed in self.values("batch").items():
+            out[f"additive.{_path_of(name)}"] = typed
+        out["stock.name"] = self.values("stock").get("name", Typed(""))
         out["stock"], out["pump"] = Typed(self.id_of("stock")), Typed(self.id_of("pump"))
-        if self.is_bottle():
-            out["additive.chemical"] = Typed(correct.BOTTLE)
+        out["additive.chemical"] = Typed(self.contents())
         return out
 
     def edit(self, path: str, typed: Typed, initiator: object) -> None:
@@ -93,13 +98,26 @@ class CorrectRecords:
             return
         head, _, field = path.partition(".")
         kind = _RECORD_OF[head]
-        if field.startswith("label."):
-            field = field.replace(".", "_")
-        record = self.id_of(kind) or self.add(kind)
-        self._document.edit(record, field, typed, initiator, merge=True)
+        record = self.id_of(kind) or self._new(kind)
+        if path == "additive.chemical":
+            self._document.edit_fields(record, shelf.contents_fields(typed.text), initiator)
+            return
+        self._document.edit(record, field.replace(".", "_"), typed, initiator, merge=True)
+
+    def _new(self, kind: str) -> str:
+        """Make the record of a kind on the first field that is typed into it."""
+        if kind != "batch":
+            return self.add(kind)
+        stock = self.id_of("stock") or self.add("stock")
+        return self._in_jug(stock) or self._first_batch(stock)
+
+    def _in_jug(self, stock: str) -> str:
+        """Return the batch in the jug; one that is only being written where the jug has held nothing else."""
+        batches = self._document.batches(stock) if stock else ()
+        return (self._document.batch_in_use(stock) or batches[-1]) if batches else ""
 
     def add(self, kind: str) -> str:
-        """Add a batch or a pump and let the correction use it; returns its id."""
+        """Add a jug or a pump and let the correction use it; returns its id."""
         taken = {name for _, name in self.options(kind)}
         first = _FIRST_NAMES[kind]
         name = next(f"{first} {n}" for n in range(1, len(taken) + 2) if f"{first} {n}" not in taken)
@@ -107,8 +125,19 @@ class CorrectRecords:
         self._document.edit(self.correction, kind, Typed(record), self)
         return record
 
+    def _first_batch(self, stock: str) -> str:
+        """Put the first batch into a jug that has held nothing, so that no card can have been made for another."""
+        fields = {"in_use_from": Typed(present().isoformat())}
+        return self._document.add_record("batch", fields, self, f"{stock}:{uuid.uuid4().hex[:8]}")
+
     def remove(self, kind: str) -> None:
-        """Take the shown batch or pump off the shelf; undo brings it back."""
+        """Take the shown jug or pump off the shelf; undo brings it back."""
         record = self.id_of(kind)
         if record:
             self._document.remove_record(record, self)
+
+
+def _path_of(field: str) -> str:
+    """Return the path of a batch's field below ``additive``: label_dose becomes label.dose."""
+    head, _, tail = field.partition("_")
+    return f"{head}.{tail}" if head in ("label", "also") and tail else field

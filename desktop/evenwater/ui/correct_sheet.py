@@ -19,9 +19,10 @@ from evenwater.ui.answer_panel import AnswerPanel
 from evenwater.ui.card_actions import CardActions
 from evenwater.ui.card_preview import CardPreview
 from evenwater.ui.chart import RampChart
-from evenwater.ui.correct_form import COLUMNS, CorrectForm, FormEdit
+from evenwater.ui.correct_form import CorrectForm
 from evenwater.ui.correct_records import CorrectRecords
 from evenwater.ui.dialogs import Dialogs
+from evenwater.ui.form_parts import COLUMNS, FormEdit
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.theme import GRID, pixels, set_role
 from evenwater.ui.void_cards import VoidCards
@@ -54,7 +55,7 @@ class CorrectSheet(QWidget):
         self.answer = AnswerPanel(self)
         self.chart = RampChart(self, zone=LocalZone())
         self.header = SheetHeader(document, self)
-        self.void = VoidCards(document, self)
+        self.void = VoidCards(document, catalogue, self)
         self.card_actions = CardActions(document, Dialogs(self), self)
         self.preview: CardPreview | None = None
         self._soon = QTimer(self)
@@ -135,6 +136,11 @@ class CorrectSheet(QWidget):
         self.void.show_system(system_id)
         self._show_parameter(self.records.parameter)
 
+    def refresh(self) -> None:
+        """Show what other sheets have changed."""
+        if self.records.system:
+            self._fill()
+
     def _show_parameter(self, name: str) -> None:
         self.records.parameter = name
         # The ramp and the card of another question have nothing to do with this one.
@@ -148,7 +154,7 @@ class CorrectSheet(QWidget):
         records = self.records
         self.form.fields["stock"].set_options(records.options("stock"))  # type: ignore[attr-defined]
         self.form.fields["pump"].set_options(records.options("pump"))  # type: ignore[attr-defined]
-        self.form.set_values(records.by_path(), records.is_bottle())
+        self.form.set_values(records.by_path(), records.contents())
         self.form.remove_stock.setEnabled(bool(records.id_of("stock")))
         self.form.remove_pump.setEnabled(bool(records.id_of("pump")))
         self._question_changed()
@@ -199,7 +205,7 @@ class CorrectSheet(QWidget):
         else:
             # In the middle of a number the last ramp stays, greyed, and says that it is not of this question.
             self.chart.set_stale(True)
-        self.card_actions.mixed_on = self.records.mixed_on()
+        self.card_actions.set_batch(self.records.id_of("batch"), self.records.mixed_on())
         self.card_actions.set_plan(self._plan, self.records.system, raw, now)
         parameter, system = self.records.shown_parameter(), self.records.values("system")
         self._show_surroundings(parameter, system)
@@ -207,7 +213,7 @@ class CorrectSheet(QWidget):
 
     def _show_surroundings(self, parameter: Parameter, system: Mapping[str, Typed]) -> None:
         """Show what goes with the system, the parameter and the batch; typing elsewhere leaves it alone."""
-        stock, unit = self.records.values("stock"), self.records.reading_unit()
+        stock, unit = self.records.values("batch"), self.records.reading_unit()
         surroundings = (parameter.name, dict(system), dict(stock), unit)
         if surroundings == self._surroundings:
             return
@@ -253,13 +259,15 @@ class CorrectSheet(QWidget):
     def _travelled(self, record_id: str) -> None:
         """Open what undo or redo has changed, so that nothing changes unseen."""
         system, _, parameter = record_id.partition(":")
-        if system != self.records.system and system in self._document.records("system"):
+        if system not in self._document.records("system"):
+            return
+        if system != self.records.system:
             self.system_wanted.emit(system)
         if parameter and parameter != self.records.parameter:
             self._show_parameter(parameter)
 
     def _records_changed(self, change: RecordsChange) -> None:
-        if change.kinds & {"stock", "pump", "correction"}:
+        if change.kinds & {"stock", "batch", "pump", "correction"}:
             self._fill()
 
     def _new_stock(self) -> None:

@@ -56,8 +56,9 @@ class FlowRow(QLayout):
 
     def sizeHint(self) -> QSize:
         """Return the size of a single line."""
-        widths = [item.sizeHint().width() for item in self._items]
-        height = max((item.sizeHint().height() for item in self._items), default=0)
+        shown = [item.sizeHint() for item in self._items if not item.isEmpty()]
+        widths = [size.width() for size in shown]
+        height = max((size.height() for size in shown), default=0)
         return QSize(sum(widths) + self.spacing() * max(0, len(widths) - 1), height)
 
     def minimumSize(self) -> QSize:
@@ -69,6 +70,8 @@ class FlowRow(QLayout):
         x, y, line = rect.x(), rect.y(), 0
         placed: list[tuple[QLayoutItem, int]] = []
         for item in self._items:
+            if item.isEmpty():
+                continue  # a hidden button takes no room, nor the space beside it
             size = item.sizeHint()
             if placed and x + size.width() > rect.right() + 1:
                 self._settle(placed, y, line, only_measure)

@@ -1,51 +1,119 @@
-"""The open fish room: the list of systems at the left, the sheet beside it."""
+"""The open fish room: the sheets and what they are about at the left, the sheet that is shown beside it."""
 
 from __future__ import annotations
 
-from PySide6.QtCore import Slot
-from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QWidget
+from PySide6.QtCore import QItemSelectionModel, QModelIndex, QStringListModel, Qt, Signal, Slot
+from PySide6.QtGui import QAction, QKeySequence, QResizeEvent
+from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QListView, QStackedWidget, QVBoxLayout, QWidget
 
 from evenwater.engine.catalogue import Catalogue
 from evenwater.session import Document
 from evenwater.ui.correct_sheet import CorrectSheet
-from evenwater.ui.systems_pane import SystemsPane
+from evenwater.ui.records_pane import JUGS, SYSTEMS, RecordsPane
+from evenwater.ui.stocks_sheet import StocksSheet
 from evenwater.ui.theme import GRID, pixels, set_role
 
 _PANE_WIDTH = 18 * GRID
 _ROOMY_WIDTH = 1180
+SHEETS = ("Correct", "Stocks")
+_CORRECT, _STOCKS = range(len(SHEETS))
+
+
+class SheetList(QListView):
+    """Names the sheets; ``sheetChosen`` carries the number of the one to show. Ctrl and its number choose it too."""
+
+    sheetChosen = Signal(int)
+
+    def __init__(self, parent: QWidget) -> None:
+        """List the sheets."""
+        super().__init__(parent)
+        self._model = QStringListModel(list(SHEETS), self)
+        self.setModel(self._model)
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setAccessibleName("Sheets")
+        set_role(self, "nav")
+        self.selectionModel().currentChanged.connect(self._current_changed)
+        for number in range(len(SHEETS)):
+            action = QAction(self)
+            action.setData(number)
+            action.setShortcut(QKeySequence(f"Ctrl+{number + 1}"))
+            action.setShortcutContext(Qt.ShortcutContext.WindowShortcut)
+            action.triggered.connect(self._jump)
+            parent.addAction(action)
+        self.choose(_CORRECT)
+
+    def choose(self, number: int) -> None:
+        """Choose a sheet."""
+        self.selectionModel().setCurrentIndex(
+            self._model.index(number), QItemSelectionModel.SelectionFlag.ClearAndSelect
+        )
+
+    def fit(self) -> None:
+        """Take the height of the rows."""
+        self.setFixedHeight(len(SHEETS) * max(self.sizeHintForRow(0), 1) + 2 * self.frameWidth())
+
+    def _jump(self) -> None:
+        action = self.sender()
+        if isinstance(action, QAction):
+            self.choose(int(action.data()))
+
+    def _current_changed(self, current: QModelIndex, _before: QModelIndex) -> None:
+        self.sheetChosen.emit(current.row())
 
 
 class Room(QWidget):
-    """Puts the parts beside each other; the sheet shows the system chosen in the list."""
+    """Puts the parts beside each other; a sheet shows the record that is chosen in the list below the sheets' names."""
 
     def __init__(self, document: Document, catalogue: Catalogue, parent: QWidget | None = None) -> None:
         """Make the parts of the room."""
         super().__init__(parent)
         set_role(self, "page")
+        self._document, self._catalogue = document, catalogue
         self._narrow = False
-        self.systems = SystemsPane(document, self)
-        self.systems.setFixedWidth(pixels(self.font(), _PANE_WIDTH))
+        self.sheets = SheetList(self)
+        self.systems = RecordsPane(document, SYSTEMS, self)
+        self.jugs = RecordsPane(document, JUGS, self)
         self.sheet = CorrectSheet(document, catalogue, self)
+        self.stocks = StocksSheet(document, catalogue, self)
+        self._panes, self._shown = QStackedWidget(self), QStackedWidget(self)
+        for pane, sheet in ((self.systems, self.sheet), (self.jugs, self.stocks)):
+            self._panes.addWidget(pane)
+            self._shown.addWidget(sheet)
+        self.side = QWidget(self)
+        self.side.setFixedWidth(pixels(self.font(), _PANE_WIDTH))
+        side = QVBoxLayout(self.side)
+        side.setContentsMargins(0, GRID, 0, 0)
+        side.setSpacing(GRID)
+        side.addWidget(self.sheets)
+        side.addWidget(self._panes, 1)
         layout = QHBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
-        layout.addWidget(self.systems)
-        layout.addWidget(self.sheet, 1)
-        self.systems.chosen.connect(self._choose)
+        layout.addWidget(self.side)
+        layout.addWidget(self._shown, 1)
+        self.sheets.sheetChosen.connect(self.show_sheet)
+        self.systems.chosen.connect(self._choose_system)
+        self.jugs.chosen.connect(self._choose_jug)
         self.sheet.system_wanted.connect(self.systems.choose)
-        self.sheet.header.systems.toggled.connect(self.systems.setVisible)
+        self.stocks.jug_wanted.connect(self.jugs.choose)
+        for header in (self.sheet.header, self.stocks.header):
+            header.systems.toggled.connect(self.side.setVisible)
+            header.travelled.connect(self._travelled)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        """Fold the list of systems away where the sheet needs its width; a button brings it back."""
+        """Fold the lists away where the sheet needs their width; a button brings them back."""
         super().resizeEvent(event)
+        self.sheets.fit()
         narrow = self.width() < pixels(self.font(), _ROOMY_WIDTH)
         if narrow == self._narrow:
             return
         self._narrow = narrow
-        self.sheet.header.systems.setVisible(narrow)
-        self.sheet.header.systems.setChecked(False)
-        self.systems.setVisible(not narrow)
+        for header in (self.sheet.header, self.stocks.header):
+            header.systems.setVisible(narrow)
+            header.systems.setChecked(False)
+        self.side.setVisible(not narrow)
 
     def start(self) -> None:
         """Show the first system."""
@@ -55,7 +123,31 @@ class Room(QWidget):
     def settle(self) -> None:
         """End what is being typed, before the window closes."""
         self.sheet.settle()
+        self.stocks.settle()
+
+    @Slot(int)
+    def show_sheet(self, number: int) -> None:
+        """Show a sheet by its number."""
+        self._document.commit_point()
+        self._panes.setCurrentIndex(number)
+        self._shown.setCurrentIndex(number)
+        if number == _STOCKS:
+            self.stocks.show_jug(self.jugs.current())
+        else:
+            self.sheet.refresh()
 
     @Slot(str)
-    def _choose(self, system_id: str) -> None:
+    def _choose_system(self, system_id: str) -> None:
         self.sheet.show_system(system_id)
+
+    @Slot(str)
+    def _choose_jug(self, stock_id: str) -> None:
+        self.stocks.show_jug(stock_id)
+
+    def _travelled(self, record_id: str) -> None:
+        """Open the sheet of what undo or redo has changed, so that nothing changes unseen."""
+        owner = record_id.partition(":")[0]
+        if owner in self._document.records("system"):
+            self.sheets.choose(_CORRECT)
+        elif owner in self._document.records("stock") and self._shown.currentWidget() is self.stocks:
+            self.jugs.choose(owner)

@@ -22,9 +22,13 @@ class SheetHeader(QWidget):
 
     travelled = Signal(str)
 
-    def __init__(self, document: Document, parent: QWidget) -> None:
-        """Watch ``document``; the keys for undo and redo hold for the whole window of ``parent``."""
+    def __init__(self, document: Document, parent: QWidget, nothing: str = "No system yet") -> None:
+        """Watch ``document``; the keys for undo and redo hold for the whole window of ``parent``.
+
+        ``nothing`` are the words for a sheet without a record.
+        """
         super().__init__(parent)
+        self._nothing = nothing
         self._sheet = parent
         self._document = document
         self._system = ""
@@ -39,7 +43,7 @@ class SheetHeader(QWidget):
         self.systems = QPushButton("&Fish room", self)
         self.systems.setCheckable(True)
         self.systems.setAutoDefault(False)
-        self.systems.setToolTip("Show the list of systems")
+        self.systems.setToolTip("Show the lists of sheets, systems and jugs")
         self.systems.hide()
         self.undo = self._button("Undo", QKeySequence.StandardKey.Undo)
         self.redo = self._button("Redo", QKeySequence.StandardKey.Redo)
@@ -92,7 +96,7 @@ class SheetHeader(QWidget):
         return button
 
     def _refresh(self, *_: object) -> None:
-        self.name.setText(self._document.value(self._system, "name").text.strip() if self._system else "No system yet")
+        self.name.setText(self._document.value(self._system, "name").text.strip() if self._system else self._nothing)
 
     def _undo(self) -> None:
         label = self._document.undo_text()

@@ -234,6 +234,11 @@ QListView[role="nav"] {{ background: {t.paper}; border: none; border-right: 1px 
 QListView[role="nav"]::item {{ min-height: {px(44)}; padding-left: 16px; border-left: 4px solid transparent; }}
 QListView[role="nav"]::item:selected {{ background: {t.leaf}; color: {t.ink}; border-left: 4px solid {t.blue}; }}
 QListView[role="nav"]:focus {{ border: none; border-right: 2px solid {t.blue}; }}
+QListView[role="rows"] {{ background: {t.paper}; border: none; }}
+QListView[role="rows"]::item {{ min-height: {px(BUTTON_HEIGHT)}; padding: 2px 8px; border-left: 4px solid transparent;
+    border-bottom: 1px solid {t.faint}; }}
+QListView[role="rows"]::item:selected {{ background: {t.leaf}; color: {t.ink}; border-left: 4px solid {t.blue}; }}
+QListView[role="rows"]:focus {{ border: 2px solid {t.blue}; }}
 QTableView {{ gridline-color: {t.faint}; }}
 QTableView[role="plain"] {{ border: none; background: transparent; }}
 QTableView::item {{ padding: 4px 8px; }}

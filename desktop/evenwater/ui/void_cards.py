@@ -1,50 +1,77 @@
-"""Says which cards on the stand are void, until the keeper has taken them down."""
+"""Says which cards on the stand must not be followed any more, until the keeper has taken them down."""
 
 from __future__ import annotations
 
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QWidget
 
-from evenwater.session import Document
+from evenwater.engine.catalogue import Catalogue
+from evenwater.screens import shelf
+from evenwater.session import Card, Change, Document
 from evenwater.ui.theme import GRID, set_role
 
 
 class VoidCards(QWidget):
-    """A strip with the oldest void card of the system that is shown, and a button to tick it off."""
+    """A strip with the oldest such card of the system that is shown, and a button to tick it off.
 
-    def __init__(self, document: Document, parent: QWidget | None = None) -> None:
-        """Watch the cards of ``document``."""
+    A card is void once another was issued, or the jug got a batch of another strength; one whose batch was corrected
+    to another strength is out of date for as long as that stands (H12).
+    """
+
+    def __init__(self, document: Document, catalogue: Catalogue, parent: QWidget | None = None) -> None:
+        """Watch the cards and the batches of ``document``."""
         super().__init__(parent)
-        self._document = document
+        self._document, self._catalogue = document, catalogue
         self._system = ""
         self._plan_id = ""
         self.words = QLabel(self)
+        self.words.setTextFormat(Qt.TextFormat.PlainText)
+        self.words.setWordWrap(True)
         set_role(self.words, "stop")
         self.done = QPushButton(self)
         self.done.setAutoDefault(False)
         layout = QHBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(GRID)
-        layout.addWidget(self.words)
-        layout.addWidget(self.done)
-        layout.addStretch(1)
+        layout.addWidget(self.words, 1)
+        layout.addWidget(self.done, 0, Qt.AlignmentFlag.AlignTop)
         self.done.clicked.connect(self._taken_down)
         document.cardsChanged.connect(self._refresh)
+        document.changed.connect(self._changed)
+        document.recordsChanged.connect(self._refresh)
         self.hide()
 
     def show_system(self, system_id: str) -> None:
-        """Show the void cards of another system."""
+        """Show such cards of another system."""
         self._system = system_id
         self._refresh()
 
+    def _changed(self, change: Change) -> None:
+        # Only what is in a jug decides; typing elsewhere need not ask the disk.
+        if self._document.kind(change.record_id) == "batch":
+            self._refresh()
+
     def _refresh(self, *_: object) -> None:
-        void = [c for c in self._document.cards("void") if c.system_id == self._system]
+        cards = [c for c in self._document.cards() if c.system_id == self._system]
+        void = [(c, "is void") for c in cards if c.state == "void"]
+        void += [(c, f"must not be followed. {why}") for c in cards if (why := self._outdated(c))]
         self.setVisible(bool(void))
         if void:
-            self._plan_id = void[0].plan_id
-            more = f", and {len(void) - 1} more" if len(void) > 1 else ""
-            self.words.setText(f"\u25b2 Card {self._plan_id} is void{more}.")
+            card, why = void[0]
+            self._plan_id = card.plan_id
+            more = f" And {len(void) - 1} more." if len(void) > 1 else ""
+            self.words.setText(f"\u25b2 Card {self._plan_id} {why}{'' if why.endswith('.') else '.'}{more}")
             self.done.setText("It is taken &down")
             self.done.setAccessibleName(f"Card {self._plan_id} is taken down")
+
+    def _outdated(self, card: Card) -> str:
+        stock = card.batch_id.partition(":")[0]
+        if card.state != "in use" or not stock:
+            return ""
+        batch = self._document.batch_in_use(stock)
+        if not batch:
+            return "Its jug is empty or gone."
+        return shelf.card_outdated(card.body, card.parameter, self._document.values(batch), self._catalogue)
 
     def _taken_down(self) -> None:
         self._document.set_card_state(self._plan_id, "removed")

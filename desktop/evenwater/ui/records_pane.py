@@ -1,6 +1,8 @@
-"""The fish room: its systems in a list, with buttons to add and to remove one."""
+"""The systems of the fish room, or the jugs of its shelf, in a list with buttons to add and to remove one."""
 
 from __future__ import annotations
+
+from dataclasses import dataclass
 
 from PySide6.QtCore import QItemSelectionModel, QStringListModel, Qt, Signal
 from PySide6.QtWidgets import QAbstractItemView, QLabel, QListView, QPushButton, QVBoxLayout, QWidget
@@ -9,39 +11,57 @@ from evenwater.engine.quantities import Typed
 from evenwater.session import Change, Document, RecordsChange
 from evenwater.ui.theme import GRID, set_role
 
-UNNAMED = "Unnamed system"
+
+@dataclass(frozen=True)
+class Listed:
+    """What a pane lists: the kind of its records and the words around them."""
+
+    kind: str
+    title: str
+    named: str
+    unnamed: str
+    first_name: str
+    add: str
+    remove: str
 
 
-class SystemsPane(QWidget):
-    """Lists the systems; ``chosen`` carries the id of the one that is shown, or an empty text."""
+SYSTEMS = Listed("system", "Fish room", "Systems", "Unnamed system", "System", "&Add system", "Remove system")
+JUGS = Listed("stock", "Shelf", "Jugs", "Unnamed jug", "Jug", "&Add jug", "Remove jug")
+
+
+class RecordsPane(QWidget):
+    """Lists the records of a kind; ``chosen`` carries the id of the one that is shown, or an empty text."""
 
     chosen = Signal(str)
 
-    def __init__(self, document: Document, parent: QWidget | None = None) -> None:
-        """Show the systems of ``document``."""
+    def __init__(self, document: Document, listed: Listed, parent: QWidget | None = None) -> None:
+        """Show the records of ``document``."""
         super().__init__(parent)
-        self._document = document
+        self._document, self._listed = document, listed
         self._ids: tuple[str, ...] = ()
-        title = QLabel("Fish room", self)
+        title = QLabel(listed.title, self)
         set_role(title, "title")
         self._model = QStringListModel(self)
         self.list = QListView(self)
         self.list.setModel(self._model)
         self.list.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.list.setTextElideMode(Qt.TextElideMode.ElideRight)
-        self.list.setAccessibleName("Systems")
+        # Two jugs may differ only at the end of their names.
+        self.list.setWordWrap(True)
+        self.list.setTextElideMode(Qt.TextElideMode.ElideNone)
+        self.list.setResizeMode(QListView.ResizeMode.Adjust)
+        self.list.setAccessibleName(listed.named)
         set_role(self.list, "nav")
         title.setBuddy(self.list)
-        self.add = QPushButton("&Add system", self)
-        self.remove = QPushButton("Remove system", self)
+        self.add = QPushButton(listed.add, self)
+        self.remove = QPushButton(listed.remove, self)
         for button in (self.add, self.remove):
             set_role(button, "quiet")
             button.setAutoDefault(False)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 2 * GRID, 0, GRID)
         layout.setSpacing(GRID)
-        title.setContentsMargins(2 * GRID, 0, 0, 0)
+        title.setIndent(2 * GRID)
         layout.addWidget(title)
         layout.addWidget(self.list, 1)
         feet = QVBoxLayout()
@@ -58,20 +78,20 @@ class SystemsPane(QWidget):
         self._fill()
 
     def current(self) -> str:
-        """Return the id of the chosen system, or an empty text."""
+        """Return the id of the chosen record, or an empty text."""
         row = self.list.currentIndex().row()
         return self._ids[row] if 0 <= row < len(self._ids) else ""
 
-    def choose(self, system_id: str) -> None:
-        """Choose a system."""
-        if system_id in self._ids:
-            index = self._model.index(self._ids.index(system_id))
+    def choose(self, record_id: str) -> None:
+        """Choose a record."""
+        if record_id in self._ids:
+            index = self._model.index(self._ids.index(record_id))
             self.list.selectionModel().setCurrentIndex(index, QItemSelectionModel.SelectionFlag.ClearAndSelect)
 
     def _fill(self) -> None:
         before = self.current()
-        ids = self._document.records("system")
-        names = [self._document.value(i, "name").text.strip() or UNNAMED for i in ids]
+        ids = self._document.records(self._listed.kind)
+        names = [self._document.value(i, "name").text.strip() or self._listed.unnamed for i in ids]
         self._ids = ()
         if names != self._model.stringList():
             self._model.setStringList(names)
@@ -83,8 +103,9 @@ class SystemsPane(QWidget):
 
     def _add(self) -> None:
         taken = {self._document.value(i, "name").text for i in self._ids}
-        number = next(n for n in range(1, len(taken) + 2) if f"System {n}" not in taken)
-        new = self._document.add_record("system", {"name": Typed(f"System {number}")}, self)
+        first = self._listed.first_name
+        number = next(n for n in range(1, len(taken) + 2) if f"{first} {n}" not in taken)
+        new = self._document.add_record(self._listed.kind, {"name": Typed(f"{first} {number}")}, self)
         self._fill()
         self.choose(new)
 
@@ -96,13 +117,13 @@ class SystemsPane(QWidget):
             self._fill()
 
     def _records_changed(self, change: RecordsChange) -> None:
-        if "system" in change.kinds and change.initiator is not self:
+        if self._listed.kind in change.kinds and change.initiator is not self:
             self._fill()
 
     def _changed(self, change: Change) -> None:
         if change.record_id in self._ids and "name" in change.fields:
             row = self._ids.index(change.record_id)
-            name = self._document.value(change.record_id, "name").text.strip() or UNNAMED
+            name = self._document.value(change.record_id, "name").text.strip() or self._listed.unnamed
             self._model.setData(self._model.index(row), name)
 
     def _current_changed(self, *_: object) -> None:
