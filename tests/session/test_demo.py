@@ -4,14 +4,16 @@ from __future__ import annotations
 
 import tomllib
 from collections.abc import Iterator
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, date, datetime, timedelta
 from typing import Any
 
 import pytest
 
 from evenwater.assets import resources
-from evenwater.engine import catalogue, correction, intake
+from evenwater.engine import catalogue, correction, fields, intake
+from evenwater.engine.formula import molar_mass
 from evenwater.engine.quantities import Typed
+from evenwater.engine.reader import Ok, read
 from evenwater.engine.reasons import Reason
 from evenwater.session import Document
 from evenwater.session.demo import demo_records, fill_from
@@ -33,9 +35,9 @@ def room(qapp: object) -> Iterator[Document]:
 def _question(room: Document, record_id: str) -> dict[str, Any]:
     """Put a correction together as the window does."""
     change = dict(room.values(record_id))
-    stock = dict(room.values(change["stock"].text))
-    labelled = {name: stock.pop(f"label_{name}") for name in ("dose", "water", "raises") if f"label_{name}" in stock}
-    additive = {**stock, "label": labelled} if labelled else stock
+    batch = dict(room.values(room.batch_in_use(change["stock"].text)))
+    labelled = {name: batch.pop(f"label_{name}") for name in ("dose", "water", "raises") if f"label_{name}" in batch}
+    additive = {**batch, "label": labelled} if labelled else batch
     return {
         "system": room.values(record_id.partition(":")[0]),
         "change": change,
@@ -57,11 +59,65 @@ def test_every_system_has_an_alkalinity_correction_and_there_are_drafts_of_other
         assert room.value(f"{system}:alkalinity", "target") == Typed("8.4", "dKH")
 
 
+def _named(room: Document, name: str) -> str:
+    (found,) = [stock for stock in room.records("stock") if room.value(stock, "name").text == name]
+    return found
+
+
+def test_a_stock_is_only_a_place_on_the_shelf_with_something_in_it(room: Document) -> None:
+    assert len(room.records("stock")) == 7
+    for stock in room.records("stock"):
+        assert set(room.values(stock)) == {"name"}
+        assert room.batch_in_use(stock) == room.batches(stock)[-1]
+    assert len(room.records("batch")) == 8
+
+
 def test_one_stock_is_known_by_its_label_only(room: Document) -> None:
-    labelled = [s for s in room.records("stock") if room.value(s, "label_dose").text]
+    labelled = [b for b in room.records("batch") if room.value(b, "label_dose").text]
     assert len(labelled) == 1
     assert room.value(labelled[0], "chemical") == Typed("")
-    assert all(room.value(s, "chemical").text for s in room.records("stock") if s not in labelled)
+    assert all(room.value(b, "chemical").text for b in room.records("batch") if b not in labelled)
+
+
+def test_the_soda_ash_was_mixed_weaker_before(room: Document) -> None:
+    used_up, present = room.batches(_named(room, "Soda ash, white jug"))
+    assert room.value(used_up, "dissolved") == Typed("100", "g")
+    assert room.value(present, "dissolved") == Typed("106", "g")
+    assert room.value(present, "made_up_to") == Typed("1", "L")
+    assert room.batch_in_use(_named(room, "Soda ash, white jug")) == present
+
+
+def test_the_magnesium_mix_has_the_sulfate_of_seawater(room: Document) -> None:
+    batch = room.values(room.batch_in_use(_named(room, "Magnesium, tall jug")))
+    assert batch["dissolved"].unit == batch["also_dissolved"].unit == "g"
+    data = catalogue.load(resources())
+    chloride, sulfate = (data.chemicals[batch[name].text].formula for name in ("chemical", "also_chemical"))
+    of_chloride = float(batch["dissolved"].text) / molar_mass(chloride)
+    of_sulfate = float(batch["also_dissolved"].text) / molar_mass(sulfate)
+    # Amounts in reference seawater [mol/kg]: Millero, Feistel, Wright and McDougall 2008, Deep-Sea Research I 55, 50.
+    assert of_sulfate / (of_chloride + of_sulfate) == pytest.approx(0.0282352 / 0.0528171, rel=1e-4)
+
+
+def test_the_limewater_is_saturated_and_nothing_was_weighed(room: Document) -> None:
+    batch = room.values(room.batch_in_use(_named(room, "Limewater, grey barrel")))
+    assert (batch["saturated"], batch["chemical"]) == (Typed("yes"), Typed("calcium hydroxide"))
+    assert batch["made_up_to"] == Typed("20", "L")
+    assert "dissolved" not in batch
+
+
+def test_two_systems_say_what_evaporates(room: Document) -> None:
+    evaporation = [room.value(system, "evaporation") for system in room.records("system")]
+    assert evaporation == [Typed("4", "L per day"), Typed("1.2", "US gal per day"), Typed("")]
+    for typed in evaporation[:2]:
+        assert isinstance(read(typed.text, fields.EVAPORATION, typed.unit), Ok)
+
+
+def test_every_field_of_a_batch_is_one_that_batches_have(room: Document) -> None:
+    known = {
+        "chemical", "dissolved", "made_up_to", "purity", "also_chemical", "also_dissolved", "saturated", "mixed_on",
+        "mixed_by", "use_by", "label_dose", "label_water", "label_raises", "in_use_from",
+    }  # fmt: skip
+    assert {field for batch in room.records("batch") for field in room.values(batch)} == known
 
 
 def test_every_correction_is_answered_and_its_second_opinion_agrees(room: Document) -> None:
@@ -78,7 +134,17 @@ def test_every_correction_is_answered_and_its_second_opinion_agrees(room: Docume
 def test_ages_are_counted_back_from_when_the_demonstration_starts(room: Document) -> None:
     north = room.records("system")[0]
     assert datetime.fromisoformat(room.value(f"{north}:alkalinity", "measured_at").text) == NOW - timedelta(hours=1)
-    assert room.value(room.records("stock")[0], "mixed_on") == Typed("2026-11-21")
+    used_up, present = (room.values(batch) for batch in room.batches(room.records("stock")[0]))
+    assert (used_up["mixed_on"], used_up["use_by"]) == (Typed("2026-10-23"), Typed("2027-01-21"))
+    assert (present["mixed_on"], present["use_by"]) == (Typed("2026-11-21"), Typed("2027-02-19"))
+    assert datetime.fromisoformat(used_up["in_use_from"].text) == NOW - timedelta(days=33)
+    assert datetime.fromisoformat(present["in_use_from"].text) == NOW - timedelta(days=4)
+
+
+def test_nothing_on_the_shelf_is_past_its_date(room: Document) -> None:
+    for batch in room.records("batch"):
+        assert date.fromisoformat(room.value(batch, "use_by").text) > NOW.date()
+        assert datetime.fromisoformat(room.value(batch, "in_use_from").text) < NOW
 
 
 def test_loading_it_leaves_nothing_to_undo(room: Document) -> None:
@@ -94,8 +160,9 @@ def test_it_fills_only_an_empty_document(room: Document) -> None:
     assert len(room.records("system")) == 3
 
 
-def test_a_correction_that_points_nowhere_is_an_error() -> None:
+@pytest.mark.parametrize("table", ["correction", "batch"])
+def test_what_points_nowhere_is_an_error(table: str) -> None:
     room = tomllib.loads(DEMO.read_text(encoding="utf-8"))
-    room["correction"][0]["stock"] = "no such jug"
+    room[table][0]["stock"] = "no such jug"
     with pytest.raises(KeyError, match="no such jug"):
         list(demo_records(room, NOW))

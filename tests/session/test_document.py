@@ -42,6 +42,18 @@ def test_an_edit_says_which_field_and_who_did_it(document: Document, heard: List
     assert document.value(record, "net_volume") == Typed("340", "L", "US gal")
 
 
+def test_several_fields_are_one_step_and_those_that_stay_are_left_out(document: Document, heard: Listener) -> None:
+    record = _system(document)
+    heard.take()
+    fields = {"name": Typed("North frag bay"), "ph": Typed("8.1"), "net_volume": Typed("340", "L")}
+    document.edit_fields(record, fields, "button")
+    assert heard.take("changed") == [Change(record, frozenset({"ph", "net_volume"}), "button")]
+    document.edit_fields(record, fields)
+    assert heard.all == []
+    assert document.undo()
+    assert dict(document.values(record)) == {"name": Typed("North frag bay")}
+
+
 def test_what_nobody_typed_is_empty(document: Document) -> None:
     record = _system(document)
     assert document.value(record, "ph") == Typed("")

@@ -11,7 +11,7 @@ from pathlib import Path
 from evenwater.engine.quantities import Typed
 from evenwater.engine.reasons import Reason
 from evenwater.session import Document, RecordsChange
-from evenwater.store import Card, Label, RemoveRecord, Step, Store
+from evenwater.store import Card, Label, RemoveRecord, Step, Store, StoreError
 from tests.session.listening import Listener
 from tests.store.writing import Times
 
@@ -142,6 +142,31 @@ def test_a_record_removed_in_the_other_window_takes_no_edit_and_blocks_none(
     assert document.unsaved() == 0
 
 
+def test_what_was_lost_is_not_shown_any_longer_though_more_is_waiting(
+    document: Document, heard: Listener, file: Path, store: Store, monkeypatch
+) -> None:
+    gone, kept = _system(document), _system(document)
+    with _locked(file):
+        document.edit(gone, "ph", Typed("8"))
+        document.edit(kept, "ph", Typed("8"))
+    with Store.open(file) as other:
+        other.apply(Step("remove", (RemoveRecord(gone),)))
+    save = store.apply
+
+    def full_at_the_second(step: Step, merge: bool = False) -> Step | None:
+        if step.edits[0].record_id == kept:
+            raise StoreError(Reason("store.full", {}))
+        return save(step, merge)
+
+    monkeypatch.setattr(store, "apply", full_at_the_second)
+    heard.take()
+    assert not document.save()
+    assert _codes(heard.take("failed")) == ["store.record_gone", "store.full"]
+    assert document.records("system") == (kept,)
+    assert document.value(kept, "ph") == Typed("8")
+    assert document.unsaved() == 1
+
+
 def test_closing_saves_what_is_waiting_or_says_that_it_is_lost(document: Document, heard: Listener, file: Path) -> None:
     record = _system(document)
     with _locked(file):
@@ -173,8 +198,11 @@ def test_no_method_raises_on_a_log_that_is_closed(document: Document, heard: Lis
     assert document.cards() == []
     assert not document.set_card_state("A1", "void")
     assert not document.add_card(_card(record, "A1"))
+    assert document.void_cards_of(record, []) == []
+    assert not document.put_in_use(f"{record}:1", datetime(2026, 11, 25, tzinfo=UTC), ["A1"])
+    assert document.add_batch(record, {}) == ""
     assert not document.close()
-    assert len(heard.take("failed")) >= 9
+    assert len(heard.take("failed")) >= 12
 
 
 # Cards

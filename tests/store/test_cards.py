@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from zoneinfo import ZoneInfo
@@ -16,9 +17,10 @@ from tests.store.writing import added
 ISSUED = datetime(2026, 11, 25, 9, 0, tzinfo=UTC)
 
 
-def _card(plan_id: str, parameter: str = "alkalinity", system: str = "a", version: int = 1) -> Card:
+def _card(plan_id: str, parameter: str = "alkalinity", system: str = "a", version: int = 1, batch_id: str = "") -> Card:
     issued = ISSUED + timedelta(hours=version)
-    return Card(plan_id, version, system, parameter, issued, issued + timedelta(days=3), '{"kind": "correction"}')
+    until, body = issued + timedelta(days=3), '{"kind": "correction"}'
+    return Card(plan_id, version, system, parameter, issued, until, body, batch_id=batch_id)
 
 
 @pytest.fixture
@@ -101,9 +103,28 @@ def test_a_card_needs_its_system(store: Store) -> None:
 def test_cards_survive_a_restart_whole(file: Path) -> None:
     with Store.open(file) as store:
         store.apply(added("a"))
-        store.add_card(_card("A1"))
+        store.add_card(_card("A1", batch_id="jug:0a1b2c3d"))
     with Store.open(file) as store:
-        assert store.cards() == [_card("A1")]
+        assert store.cards() == [_card("A1", batch_id="jug:0a1b2c3d")]
+
+
+def test_the_cards_of_a_stock_become_void_together_but_for_those_to_keep(store: Store) -> None:
+    for plan_id, parameter, system, batch_id in (
+        ("A1", "alkalinity", "a", "jug:1"),
+        ("A2", "calcium", "a", "jug:0a1b2c3d"),
+        ("A3", "alkalinity", "b", "jug:0a1b2c3d"),
+        ("A4", "calcium", "b", "jug2:0a1b2c3d"),
+        ("A5", "nitrate", "a", ""),
+        ("A6", "nitrate", "b", "jug"),
+    ):
+        store.add_card(_card(plan_id, parameter, system, batch_id=batch_id))
+    store.set_card_state("A1", "removed")
+    assert [card.plan_id for card in store.void_cards_of("jug", ["A3", "no such plan"])] == ["A2"]
+    assert [card.plan_id for card in store.cards("in use")] == ["A3", "A4", "A5", "A6"]
+    (void,) = store.void_cards_of("jug", [])
+    assert void == replace(_card("A3", system="b", batch_id="jug:0a1b2c3d"), state="void")
+    assert store.void_cards_of("jug", []) == []
+    assert _states(store)["A1"] == "removed"
 
 
 # Clock changes of 2026 from the tz database: in the night to 25 October Berlin, and on 1 November

@@ -16,6 +16,8 @@ from evenwater.store.database import Database
 from evenwater.store.migrations import MIGRATIONS
 from tests.store.writing import Times, added, typed
 
+NEWEST = len(MIGRATIONS)
+
 
 def _add_colour(database: Database) -> None:
     database.sql("ALTER TABLE record ADD COLUMN colour TEXT NOT NULL DEFAULT 'none'")
@@ -49,15 +51,15 @@ def test_a_log_is_brought_up_step_by_step_after_a_copy(log: Path, times: Times) 
     steps = (*MIGRATIONS, _add_colour, _number_colours)
     with Store.open(log, times.clock(), steps) as store:
         assert store.values("a") == {"ph": Typed("8")}
-    assert _look(log) == (3, [("none 3",)], [("8",)])
-    copy = folder_of(log) / "2026-11-25 090000 version 1.sqlite"
-    assert _look(copy) == (1, [], [("8",)])
+    assert _look(log) == (NEWEST + 2, [("none 3",)], [("8",)])
+    copy = folder_of(log) / f"2026-11-25 090000 version {NEWEST}.sqlite"
+    assert _look(copy) == (NEWEST, [], [("8",)])
 
 
 def test_a_new_log_takes_all_steps_and_needs_no_copy(file: Path, times: Times) -> None:
     with Store.open(file, times.clock(), (*MIGRATIONS, _add_colour)):
         pass
-    assert _look(file)[0] == 2
+    assert _look(file)[0] == NEWEST + 1
     assert not list(folder_of(file).glob("*version*"))
 
 
@@ -65,8 +67,8 @@ def test_a_failing_step_leaves_the_log_as_it_was(log: Path, times: Times) -> Non
     with pytest.raises(StoreError) as refusal:
         Store.open(log, times.clock(), (*MIGRATIONS, _add_colour, _fail_late))
     assert refusal.value.reason.code == "store.migration_failed"
-    assert refusal.value.reason.params["version"] == 3
-    assert _look(log) == (1, [], [("8",)])
+    assert refusal.value.reason.params["version"] == NEWEST + 2
+    assert _look(log) == (NEWEST, [], [("8",)])
     with Store.open(log, times.clock()) as store:
         assert store.values("a") == {"ph": Typed("8")}
 
@@ -80,7 +82,7 @@ def test_without_a_copy_nothing_is_migrated(file: Path, times: Times) -> None:
     folder.write_text("in the way")
     with pytest.raises(StoreError):
         Store.open(file, times.clock(), (*MIGRATIONS, _add_colour))
-    assert _look(file)[0] == 1
+    assert _look(file)[0] == NEWEST
 
 
 def test_a_migrated_log_is_refused_by_the_program_before(log: Path, times: Times) -> None:

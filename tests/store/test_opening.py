@@ -17,6 +17,7 @@ import pytest
 from evenwater.engine.quantities import Typed
 from evenwater.store import Store, StoreError
 from evenwater.store.backups import folder_of
+from evenwater.store.migrations import MIGRATIONS
 from evenwater.store.opening import APPLICATION_ID
 from tests.store.writing import Times, added, typed
 
@@ -46,7 +47,7 @@ def test_a_new_log_is_marked_as_ours(file: Path) -> None:
     Store.open(file).close()
     with closing(sqlite3.connect(file)) as plain:
         assert plain.execute("PRAGMA application_id").fetchone() == (APPLICATION_ID,)
-        assert plain.execute("PRAGMA user_version").fetchone() == (1,)
+        assert plain.execute("PRAGMA user_version").fetchone() == (len(MIGRATIONS),)
 
 
 def test_a_log_without_write_permission_in_its_folder_is_not_half_made(tmp_path: Path) -> None:
@@ -85,7 +86,7 @@ def test_a_database_of_another_application_is_foreign(file: Path, application: i
 def test_a_file_of_a_newer_version_is_refused_with_both_versions(log: Path) -> None:
     with closing(sqlite3.connect(log)) as plain:
         plain.execute("PRAGMA user_version = 7")
-    assert _refusal(log) == ("store.newer", {"file": str(log), "version": 7, "newest": 1})
+    assert _refusal(log) == ("store.newer", {"file": str(log), "version": 7, "newest": len(MIGRATIONS)})
 
 
 @pytest.mark.parametrize("kept", [0.3, 0.6, 0.95])

@@ -8,7 +8,7 @@ from multiprocessing.connection import Connection
 from pathlib import Path
 
 from evenwater.engine.quantities import Typed
-from evenwater.store import AddRecord, Clock, SetField, Step, Store
+from evenwater.store import AddRecord, Card, Clock, SetField, Step, Store
 
 
 @dataclass
@@ -24,6 +24,12 @@ class Times:
 
     def clock(self) -> Clock:
         return Clock(lambda: self.instant, lambda: self.interval)
+
+
+def hasty(store: Store) -> Store:
+    """Let a log not wait for the disk: what a power cut would lose is not asked here."""
+    store._database.connection.execute("PRAGMA synchronous = OFF")
+    return store
 
 
 def added(record_id: str, kind: str = "system", **fields: str) -> Step:
@@ -49,3 +55,21 @@ def write_until_killed(file: Path, number: int, heard: Connection) -> None:
             heard.send(number)
             store.apply(typed("b", "note", "x" * (number % 7000)))
             store.undo()
+
+
+def card_for(plan_id: str, batch_id: str, system_id: str = "a", parameter: str = "alkalinity") -> Card:
+    """Return a card that was reckoned for a batch."""
+    issued = Times().instant
+    until = issued + timedelta(days=3)
+    return Card(plan_id, 1, system_id, parameter, issued, until, "{}", batch_id=batch_id)
+
+
+def swap_until_killed(file: Path, number: int, heard: Connection) -> None:
+    """Put the two batches of a jug into it in turn, each time with the card of the other void and one of its own."""
+    with Store.open(file) as store:
+        while True:
+            number += 1
+            batch = f"jug:{number % 2}"
+            store.put_in_use(batch, datetime.now(UTC), [card.plan_id for card in store.cards("in use")])
+            heard.send(number)
+            store.add_card(card_for(f"P{number}", batch))
