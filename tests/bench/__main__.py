@@ -3,7 +3,10 @@
 Every row compares a process of the product with the bare window it cannot beat. The two take turns within the same
 call, so that whatever else the machine does falls on both; ratios hold across machines, milliseconds do not.
 
-    python -m tests.bench [--rounds N] [--changes N] [--only first|change] [--platform offscreen|xcb]
+The carbonate system and the planner have no window: there the second column is PyCO2SYS with the same states, and the
+planner that knows less of pH.
+
+    python -m tests.bench [--rounds N] [--changes N] [--only first|change|carbonate|planner] [--platform offscreen|xcb]
 """
 
 from __future__ import annotations
@@ -117,6 +120,20 @@ def changes(rounds: int, times: int, env: dict[str, str]) -> list[Row]:
     ]
 
 
+def carbonate(times: int, env: dict[str, str]) -> list[Row]:
+    """Compare a ramp of 1,000 states with the same states by PyCO2SYS; the aim is a fiftieth of its time."""
+    taken: dict[str, list[float]] = measure("product_carbonate", times, env=env)  # type: ignore[assignment]
+    pairs = (("1,000 states from DIC / PyCO2SYS", "dic"), ("1,000 states from pCO2 / PyCO2SYS", "pco2"))
+    return [Row(name, "ms", taken[f"product_{key}"], taken[f"reference_{key}"], 0.02) for name, key in pairs]
+
+
+def planner(times: int, env: dict[str, str]) -> list[Row]:
+    """Compare the planner that minds pH and saturation with itself, not told a pH, and minding neither."""
+    taken: dict[str, list[float]] = measure("product_planner", times, env=env)  # type: ignore[assignment]
+    pairs = (("plan with pH / pH not measured", "without_ph"), ("plan with pH / pH not reckoned", "not_reckoned"))
+    return [Row(name, "us", taken["with_ph"], taken[key]) for name, key in pairs]
+
+
 def percentile(values: list[float], share: float) -> float:
     """Return the value below which a share of the values lies, interpolated."""
     ordered = sorted(values)
@@ -132,20 +149,15 @@ def shown(platform: str, row: Row) -> str:
 
     ratio50 = statistics.median(row.product) / statistics.median(row.floor)
     ratio95 = percentile(row.product, 0.95) / percentile(row.floor, 0.95)
-    aim = f"{row.aim:6.1f}" if row.aim else "     -"
-    return f"{row.name:<44}{platform:<10}{row.unit:<4}{three(row.product)} |{three(row.floor)} |{ratio50:7.2f}{ratio95:7.2f}{aim}"
+    digits = 4 if ratio50 < 0.1 else 2
+    ratios = f"{ratio50:7.{digits}f}{ratio95:7.{digits}f}"
+    aim = f"{row.aim:6.{digits // 2}f}" if row.aim else "     -"
+    return f"{row.name:<44}{platform:<10}{row.unit:<4}{three(row.product)} |{three(row.floor)} |{ratios}{aim}"
 
 
-def main() -> None:
-    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    parser.add_argument("--rounds", type=int, default=7, help="starts of each process (default 7)")
-    parser.add_argument("--changes", type=int, default=200, help="changes in each of three processes (default 200)")
-    parser.add_argument("--only", choices=("first", "change"))
-    parser.add_argument("--platform", choices=("offscreen", "xcb"))
-    chosen = parser.parse_args()
-    print(f"{'':58}{'product':>24} |{'floor':>24} |{'ratio':>14}   aim")
-    print(f"{'':58}{'p50':>8}{'p95':>8}{'p99':>8} |{'p50':>8}{'p95':>8}{'p99':>8} |{'p50':>7}{'p95':>7}")
-    with tempfile.TemporaryDirectory() as scratch, displays(chosen.platform) as platforms:
+def windows(chosen: argparse.Namespace, scratch: str) -> None:
+    """Measure what has a window, on each platform, and print it."""
+    with displays(chosen.platform) as platforms:
         for platform, display in platforms:
             env = environment(platform, display, Path(scratch))
             subprocess.run(
@@ -155,6 +167,27 @@ def main() -> None:
             rows += [] if chosen.only == "first" else changes(3, chosen.changes, env)
             for row in rows:
                 print(shown(platform, row), flush=True)
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
+    parser.add_argument("--rounds", type=int, default=7, help="starts of each process (default 7)")
+    parser.add_argument("--changes", type=int, default=200, help="changes in each of three processes (default 200)")
+    parser.add_argument("--only", choices=("first", "change", "carbonate", "planner"))
+    parser.add_argument("--platform", choices=("offscreen", "xcb"))
+    chosen = parser.parse_args()
+    print(f"{'':58}{'product':>24} |{'floor':>24} |{'ratio':>14}   aim")
+    print(f"{'':58}{'p50':>8}{'p95':>8}{'p99':>8} |{'p50':>8}{'p95':>8}{'p99':>8} |{'p50':>7}{'p95':>7}")
+    with tempfile.TemporaryDirectory() as scratch:
+        if chosen.only in {None, "carbonate", "planner"}:
+            # Without a window one platform is as good as another.
+            env = environment("offscreen", None, Path(scratch))
+            rows = [] if chosen.only == "planner" else carbonate(10 * chosen.rounds, env)
+            rows += [] if chosen.only == "carbonate" else planner(100 * chosen.rounds, env)
+            for row in rows:
+                print(shown("-", row), flush=True)
+        if chosen.only in {None, "first", "change"}:
+            windows(chosen, scratch)
 
 
 if __name__ == "__main__":

@@ -47,7 +47,7 @@ def _chemical(row: Row) -> Chemical:
         solubility=(),
         density=None,
         signal_word="",
-        statements=(),
+        statements=(), statements_source="",
         cautions=(),
         restricted=False,
     )

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from evenwater.engine.catalogue import Chemical
@@ -13,7 +15,8 @@ from tests.published.rows import Row, catalogue, check, rows
 SOLUBILITIES = rows("solubility_alkaline") + rows("solubility_neutral")
 LIMEWATER = rows("limewater")
 SATURATED = rows("saturated")
-EXERCISED = SOLUBILITIES + LIMEWATER + SATURATED
+OTHERS = rows("solubility_other")
+EXERCISED = SOLUBILITIES + LIMEWATER + SATURATED + OTHERS
 
 
 def _chemicals(row: Row) -> list[Chemical]:
@@ -29,6 +32,28 @@ def test_the_catalogue_holds_the_published_solubility(row: Row) -> None:
         share = chemical.solubility_at(row.number("T_C"))
         assert share is not None
         check(row, 100.0 * share / (100.0 - share) if row.unit == "g/100 g water" else share)
+
+
+def _made_of(found: list[Row]) -> Chemical:
+    """Return a chemical with these solubilities; nothing else of it matters here."""
+    curve = tuple((row.number("T_C"), float(row.expected)) for row in found if isinstance(row.expected, float))
+    return replace(catalogue().chemicals["sodium chloride"], solubility=curve)
+
+
+@pytest.mark.parametrize("row", OTHERS, ids=lambda row: row.id)
+def test_the_curve_of_any_salt_runs_through_its_published_solubilities(row: Row) -> None:
+    """At the row; and without it on the chord between its neighbours, or at the ends held beyond them."""
+    salt = [other for other in OTHERS if other.word("salt") == row.word("salt")]
+    at = row.number("T_C")
+    assert _made_of(salt).solubility_at(at) == row.expected
+    if row is salt[0]:
+        figure = _made_of(salt).solubility_at(at - 10.0)
+    elif row is salt[-1]:
+        figure = _made_of(salt).solubility_at(at + 10.0)
+    else:
+        figure = _made_of([other for other in salt if other is not row]).solubility_at(at)
+    assert figure is not None
+    check(row, figure)
 
 
 @pytest.mark.parametrize("row", SATURATED, ids=lambda row: row.id)
