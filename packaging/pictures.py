@@ -1,9 +1,9 @@
-"""Takes pictures of the real window in its states and of the card on every paper, to be looked at.
+"""Takes pictures of the real window in its states, of the card and the jug label on every paper, to be looked at.
 
     xvfb-run -a -s "-screen 0 1920x1080x24" .venv/bin/python packaging/pictures.py OUT_FOLDER
     xvfb-run -a -s "-screen 0 1920x1080x24" .venv/bin/python packaging/pictures.py --readme
 
-The second form renews the two pictures of the README.
+The second form renews the pictures of the README.
 """
 
 from __future__ import annotations
@@ -19,11 +19,14 @@ from PySide6.QtCore import QCoreApplication, Qt
 from PySide6.QtWidgets import QApplication
 
 from evenwater.card.fonts import load_fonts
-from evenwater.card.layout import lay_out
-from evenwater.card.output import to_image
-from evenwater.card.paper import PAPERS
+from evenwater.card.label_paper import LABEL_PAPERS, LabelPaper
+from evenwater.card.output import lay_out, to_image
+from evenwater.card.paper import PAPERS, Paper
 from evenwater.engine.quantities import Typed
+from evenwater.screens.jug_label import JugLabel
+from evenwater.screens.views import CardView
 from evenwater.ui.main_window import MainWindow
+from evenwater.ui.room import Room
 from evenwater.ui.theme import BASE_POINTS, apply_theme
 
 SIZES = {"1366x768": (1366, 768, 100), "1920x1080": (1920, 1080, 100), "1366x768 at 150": (1366, 768, 150)}
@@ -43,14 +46,18 @@ def full(_window: MainWindow) -> None:
     """Leave the demo's first correction as it is."""
 
 
-def edit(window: MainWindow, path: str, typed: Typed) -> None:
-    """Enter something as the form does."""
+def room_of(window: MainWindow) -> Room:
+    """Return the open room."""
     opening = window.opening()
     assert opening is not None
     room = opening.room()
     assert room is not None
-    records = room.sheet.records
-    records.edit(path, typed, None)
+    return room
+
+
+def edit(window: MainWindow, path: str, typed: Typed) -> None:
+    """Enter something as the form does."""
+    room_of(window).sheet.records.edit(path, typed, None)
 
 
 def refused(window: MainWindow) -> None:
@@ -70,24 +77,62 @@ def old(window: MainWindow) -> None:
 
 def worked_out(window: MainWindow) -> None:
     """Open the arithmetic."""
-    opening = window.opening()
-    assert opening is not None
-    room = opening.room()
-    assert room is not None
-    room.sheet.answer.how.click()
+    room_of(window).sheet.answer.how.click()
 
 
 def unfilled(window: MainWindow) -> None:
     """Add a system with nothing in it."""
-    opening = window.opening()
-    assert opening is not None
-    room = opening.room()
-    assert room is not None
-    room.systems.add.click()
+    room_of(window).systems.add.click()
+
+
+def besides(window: MainWindow) -> None:
+    """Open what else the correction does."""
+    room_of(window).sheet.answer.besides.click()
+
+
+def stocks(window: MainWindow) -> None:
+    """Show the shelf."""
+    room_of(window).sheets.choose(1)
+
+
+def jug(window: MainWindow, number: int) -> None:
+    """Show a jug of the shelf."""
+    stocks(window)
+    room_of(window).jugs.choose(window.opening().document().records("stock")[number])  # type: ignore[union-attr]
+
+
+def new_batch(window: MainWindow) -> None:
+    """Save a card, then weigh a stronger batch for its jug."""
+    room = room_of(window)
+    with tempfile.TemporaryDirectory() as folder:
+        room.sheet.card_actions.write(Path(folder) / "card.pdf")
+    stocks(window)
+    room.stocks.form.again.click()
+    room.stocks.records.edit("batch.dissolved", Typed("150", "g"), None)
+
+
+def swapped(window: MainWindow) -> None:
+    """Put the stronger batch in the jug and go back to the correction."""
+    new_batch(window)
+    settle(QApplication.instance())  # type: ignore[arg-type]
+    room_of(window).stocks.put.click()
+    room_of(window).sheets.choose(0)
+
+
+def mixed(window: MainWindow) -> None:
+    """Show the two magnesium salts in one jug."""
+    jug(window, 5)
+
+
+def limewater(window: MainWindow) -> None:
+    """Show the limewater."""
+    jug(window, 6)
 
 
 STATES: dict[str, State] = {
     "full": full, "refused": refused, "stale": stale, "old reading": old, "worked out": worked_out, "unfilled": unfilled,
+    "what else it does": besides, "stocks": stocks, "new batch": new_batch, "batch swapped": swapped, "mix": mixed,
+    "limewater": limewater,
 }  # fmt: skip
 
 
@@ -108,6 +153,15 @@ def window_picture(app: QApplication, state: State, size: tuple[int, int, int], 
     return window
 
 
+def pages(out: Path, name: str, sheet: CardView | JugLabel, paper: Paper | LabelPaper) -> None:
+    """Write every page of a card or a label, in grey and in one bit."""
+    for page in range(len(lay_out(sheet, paper))):
+        for mono in (False, True):
+            kind = "one bit" if mono else "grey"
+            file = out / f"{name} {paper.name} page {page + 1} {kind}.png"
+            to_image(sheet, paper, page, 110.0, mono).save(str(file))
+
+
 def main(arguments: list[str]) -> int:
     """Take the pictures."""
     if len(arguments) != 1:
@@ -119,8 +173,12 @@ def main(arguments: list[str]) -> int:
         HERE.mkdir(exist_ok=True)
         window = window_picture(app, full, SIZES["1366x768"])
         window.grab().save(str(HERE / "window.png"))
-        card = window.opening().room().sheet.card_actions.card()  # type: ignore[union-attr]
+        card = room_of(window).sheet.card_actions.card()
+        assert card is not None
         to_image(card, PAPERS["A5"], 0, 110.0).save(str(HERE / "card.png"))
+        stocks(window)
+        settle(app)
+        window.grab().save(str(HERE / "stocks.png"))
         window.close()
         return 0
     out = Path(arguments[0])
@@ -134,14 +192,16 @@ def main(arguments: list[str]) -> int:
     window.grab().save(str(out / "first start.png"))
     window.close()
     window = window_picture(app, full, SIZES["1366x768"])
-    card = window.opening().room().sheet.card_actions.card()  # type: ignore[union-attr]
+    card = room_of(window).sheet.card_actions.card()
+    stocks(window)
+    settle(app)
+    label = room_of(window).stocks.label_actions.label
+    assert card is not None
+    assert label is not None
     for paper in PAPERS.values():
-        for page in range(len(lay_out(card, paper))):
-            for mono in (False, True):
-                kind = "one bit" if mono else "grey"
-                to_image(card, paper, page, 110.0, mono).save(
-                    str(out / f"card {paper.name} page {page + 1} {kind}.png")
-                )
+        pages(out, "card", card, paper)
+    for small in LABEL_PAPERS.values():
+        pages(out, "label", label, small)
     window.close()
     print(f"{len(list(out.glob('*.png')))} pictures in {out} at {datetime.now(UTC):%H:%M} UTC")
     return 0

@@ -113,7 +113,7 @@ def safety(label: JugLabel, paper: LabelPaper, dense: bool) -> Group:
     for sentences, bold in ((label.handling, False), ((label.separation, label.keep_away), True)):
         said = [text for text in sentences if text]
         for text in [" ".join(said)] if dense else said:
-            blocks += [Block(_SENTENCE), *lines(text, room, note, bold)]
+            blocks += [Block(_SENTENCE), stack(lines(text, room, note, bold))]
     blocks += [Block(_SENTENCE), _open_lines(label.first_aid, room, note)]
     more = stack([*lines(words.HANDLING, room, note, True), Block(_SENTENCE)])
     return Group(width, tuple(blocks), _GAP, _GAP, more=more, border=border, pad=pad)
@@ -129,13 +129,14 @@ def _title(label: JugLabel, paper: LabelPaper, room: float) -> Block:
     size, note = (paper.sizes.word if label.signal_word else paper.sizes.strength), paper.sizes.note
     title, wide = _signal(title_of(label), size)
     column = wide + 2 * _BETWEEN
-    said = stack([piece for text in label.statements for piece in lines(text, room - column, note, True, column)])
-    if said.height > title.height:
+    rows = [lines(text, room - column, note, True, column) for text in label.statements]
+    said = stack([piece for row in rows for piece in row])
+    if said.height > title.height and any(len(row) > 1 for row in rows):
         below = [piece for text in label.statements for piece in lines(text, room, note, True)]
         return stack([title, Block(_BELOW_TITLE), *below])
-    # The last statement stands on the signal word's own line.
-    drop = title.height - said.height + line_height(note) - baseline(note)
-    return Block(title.height, (*title.items, *said.moved(0.0, drop)))
+    # The last statement stands on the signal word's own line, unless there are too many.
+    drop = max(0.0, title.height - said.height + line_height(note) - baseline(note))
+    return Block(max(title.height, said.height), (*title.items, *said.moved(0.0, drop)))
 
 
 def quantities(label: JugLabel, paper: LabelPaper) -> Group:

@@ -36,7 +36,7 @@ def chemistry(raw: Raw, catalogue: Catalogue) -> ChemistryQuestion | Unread:
     ph = (
         r.number(fields.PH) if pressure is not None else r.needed(fields.PH) if r.value("system.pco2") is None else None
     )
-    calcium = r.number(fields.concentration("system.calcium", catalogue.parameters["calcium"]), water)
+    calcium = r.number(fields.calcium_now(catalogue.parameters["calcium"]), water)
     scale = _scale(r)
     chemical = r.chemical(catalogue, "addition.chemical")
     grams = r.needed(fields.AMOUNT)

@@ -183,6 +183,8 @@ def disagreement(q: CorrectionQuestion, doses: Schedule, per_ml: float, seen: ch
             seen.others_rise.get(other.name, 0.0) <= other.canonical(other.rise_hard) * slack for other in q.others
         ),
     }
+    if _is_lime(q) and q.system.evaporation_l is not None:
+        faults["evaporation"] = seen.most_ml_in_24_hours <= 1000.0 * q.system.evaporation_l * slack
     if seen.water is not None:
         faults["rise of pH"] = seen.water.highest_ph_rise <= PH_RISE_PER_HOUR + PH_AGREEMENT
         # A base above the ceiling already is no fault of an additive that does not lift pH.
@@ -193,6 +195,12 @@ def disagreement(q: CorrectionQuestion, doses: Schedule, per_ml: float, seen: ch
     if not failed:
         return None
     return Reason("check_disagrees", {"what": failed, "end_value": seen.end_value, "planned": ends})
+
+
+def _is_lime(q: CorrectionQuestion) -> bool:
+    """Look into the bags for lime once more, apart from the planner's own eyes."""
+    bags = q.additive.portions if isinstance(q.additive, Dissolved) else ()
+    return any(dict(bag.chemical.carries).keys() == {"alkalinity", "Ca"} for bag in bags)
 
 
 def _below(seen: float | None, bound: float) -> bool:

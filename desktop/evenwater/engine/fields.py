@@ -5,6 +5,8 @@ The same table serves the window's form and the question file, so that both read
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from evenwater.engine.catalogue import Parameter
 from evenwater.engine.reader import Field
 from evenwater.engine.units import KINDS
@@ -61,6 +63,22 @@ def concentration(path: str, parameter: Parameter) -> Field:
     """
     high = SALINITY.high if parameter.kind == "salinity" else _ADMITTED * parameter.plausible[1]
     return Field(path, parameter.kind, parameter.display_unit, 0.0, high, bare=parameter.kind == "salinity")
+
+
+def calcium_now(parameter: Parameter) -> Field:
+    """Return the field for the calcium of a tank when something else is asked about.
+
+    Parameters
+    ----------
+    parameter : Parameter
+        Calcium, whose display unit the bounds are in.
+
+    Returns
+    -------
+    Field
+        More than nothing: no seawater is without calcium [mg/L].
+    """
+    return replace(concentration("system.calcium", parameter), above_low=True)
 
 
 def rise(path: str, parameter: Parameter) -> Field:

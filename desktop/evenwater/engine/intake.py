@@ -126,7 +126,7 @@ def _system(r: Form, catalogue: Catalogue) -> System | None:
     water, assumed = _water(r)
     ph = r.number(fields.PH)
     alkalinity = r.number(fields.ALKALINITY, water)
-    calcium = r.number(fields.concentration("system.calcium", catalogue.parameters["calcium"]), water)
+    calcium = r.number(fields.calcium_now(catalogue.parameters["calcium"]), water)
     evaporation = r.number(fields.EVAPORATION)
     if volume is None:
         return None

@@ -105,6 +105,10 @@ def incompatible(batch: Dissolved, path: str) -> Reason | None:
         The two that fall out with each other. Source: solubility rules of any chemistry handbook, from memory.
     """
     for one, other in permutations((portion.chemical for portion in batch.portions), 2):
+        # Borate falls out with the same metals, once a base has made it of boric acid.
+        borate = one.per_mole("B") > 0.0 and other.per_mole("alkalinity") > 0.0
+        if borate and any(other.per_mole(c) > 0.0 for c in _PRECIPITATES[0][1]):
+            return Reason("never_in_one_jug", {"first": one.name, "second": other.name}, path)
         for anion, cations in _PRECIPITATES:
             if one.per_mole(anion) > 0.0 and any(other.per_mole(c) > 0.0 for c in cations):
                 return Reason("never_in_one_jug", {"first": one.name, "second": other.name}, path)

@@ -183,18 +183,28 @@ def caps(q: CorrectionQuestion, tank: TankChemistry, fastest: float) -> Iterator
 
     bases = (tank.start, tank.end)
     most = min(base.most_below(base.ph_total + PH_RISE_PER_HOUR, tank.per_unit) for base in bases)
-    yield Cap("ph_rise", pace(most), Reason("ph_rise", {"most": PH_RISE_PER_HOUR}, "additive.chemical"))
+    yield Cap(
+        "ph_rise",
+        pace(most),
+        Reason("ph_rise", {"most": PH_RISE_PER_HOUR, "per_day": q.pump.doses_per_day}, "additive.chemical"),
+    )
     if not tank.ph_known:
         return
     ceiling = PH_KEPT[1] - nbs_offset(tank.start.constants)
     below = min(base.most_below(ceiling, tank.per_unit) for base in bases)
-    params: dict[str, object] = {"ph": max(base.ph_nbs for base in bases), "now": tank.start.ph_nbs, "most": PH_KEPT[1]}
+    params: dict[str, object] = {
+        "ph": max(base.ph_nbs for base in bases),
+        "now": tank.start.ph_nbs,
+        "most": PH_KEPT[1],
+        "per_day": q.pump.doses_per_day,
+    }
     yield Cap("ph_ceiling", pace(below), Reason("ph_ceiling", params, "additive.chemical"))
     wanted = dose_of(min(fastest, pace(most), pace(below)))
     params = {
         "saturation": max(base.saturation for base in bases),
         "now": tank.start.saturation,
         "most": SATURATION_CEILING,
+        "per_day": q.pump.doses_per_day,
     }
     reason = Reason("saturation", params, "change.target")
     if all(_surely_below(tank, base, wanted) for base in bases):
@@ -206,9 +216,8 @@ def caps(q: CorrectionQuestion, tank: TankChemistry, fastest: float) -> Iterator
 def _surely_below(tank: TankChemistry, base: Sample, wanted: float) -> bool:
     """Return whether a rise at once stays below the saturation ceiling even if all its alkalinity became carbonate."""
     added = tank.per_unit.times(wanted)
-    carbonate = (base.carbonate + max(added.alkalinity, 0.0)) / base.carbonate
-    calcium = (base.calcium + added.calcium) / base.calcium
-    return base.saturation * carbonate * calcium <= SATURATION_CEILING
+    product = (base.carbonate + max(added.alkalinity, 0.0)) * (base.calcium + added.calcium) * 1e-6
+    return product <= SATURATION_CEILING * float(base.constants.aragonite)
 
 
 def _most_below_saturation(tank: TankChemistry, base: Sample, wanted: float) -> float:

@@ -127,7 +127,7 @@ def _answered(answer: Answer, now: datetime) -> AnswerView:
         working=working(answer, shown),
         side_effects=side_effect_lines.lines(side_effects(answer), shown),
         cautions=cautions,
-        remarks=_FASTER.get(answer.set_by, ()) + tuple(words.sentence(r, shown) for r in answer.remarks),
+        remarks=_faster(answer) + tuple(words.sentence(r, shown) for r in answer.remarks),
         spoken=f"{number} {_SPOKEN[unit]} {second}. {set_by}.",
     )
 
@@ -143,10 +143,20 @@ BOTTLE = (
 _FASTER = {
     "single_dose": ("More doses a day would make it faster.",),
     "pump_share": ("A faster pump or a stronger stock would make it faster.",),
-    "ph_rise": ("More doses a day, or sodium bicarbonate in place of a stronger base, would make it faster.",),
+    "ph_rise": ("Sodium bicarbonate, which does not lift pH at once, would make it faster.",),
     "ph_ceiling": ("Sodium bicarbonate, which does not lift pH at once, would make it faster.",),
     "evaporation": ("A stronger additive than limewater would make it faster.",),
 }
+
+
+def _faster(answer: Answer) -> tuple[str, ...]:
+    """Say what would make it faster, where it is not the daily rise that sets the pace."""
+    more = (
+        words.smaller_doses(answer.doses.per_day).strip()
+        if answer.set_by in ("ph_rise", "ph_ceiling", "saturation")
+        else ""
+    )
+    return (*([more] if more else []), *_FASTER.get(answer.set_by, ()))
 
 
 def _set_by(answer: Answer, bars: tuple[Bar, ...]) -> str:

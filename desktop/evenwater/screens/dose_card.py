@@ -7,7 +7,6 @@ turned round, one decimal mark for the whole card.
 
 from __future__ import annotations
 
-import re
 from datetime import datetime, timedelta
 
 from evenwater.engine.correction import Answer
@@ -16,7 +15,7 @@ from evenwater.engine.stock import Dissolved, made_per_litre
 from evenwater.screens import plan_id, words
 from evenwater.screens.answer import BOTTLE, shown_of
 from evenwater.screens.ramp import chart
-from evenwater.screens.shown import date_time, date_words, dose, every, seconds, with_unit
+from evenwater.screens.shown import date_text, date_time, date_words, dose, every, formula, seconds, with_unit
 from evenwater.screens.views import CardView, DoseRow
 
 WRITE_IN_ROWS = 14
@@ -73,7 +72,7 @@ def card(answer: Answer, now: datetime, mixed_on: str = "", draft: str = "", bat
         replace="Replace this card when the plan id changes.",
         valid_until=f"Valid until {date_words(answer.valid_until.astimezone(zone))}",
         additive=batch.tall_man if batch else "Bottle, by its label",
-        formula=" and ".join(_formula(p.chemical.formula) for p in batch.portions) if batch else "",
+        formula=" and ".join(formula(p.chemical.formula) for p in batch.portions) if batch else "",
         strength=_strength(answer, mixed_on, batch_id),
         rows=_rows(answer, now),
         maximum=f"Never more than {dose(answer.never_more_ml)} in 24 hours, all doses together.",
@@ -134,7 +133,7 @@ def _waking(answer: Answer, now: datetime) -> datetime:
 def _strength(answer: Answer, mixed_on: str, batch_id: str) -> str:
     q = answer.question
     code = f" The jug's label says batch {plan_id.batch_code(batch_id)}." if batch_id else ""
-    mixed = f", mixed {_date(mixed_on)}" if mixed_on else ", date mixed: see the jug"
+    mixed = f", mixed {date_text(mixed_on)}" if mixed_on else ", date mixed: see the jug"
     if isinstance(q.additive, Dissolved):
         return f"Strength: {strength_words(q.additive)}{mixed}.{code}"
     label, shown = q.additive, shown_of(q)
@@ -154,14 +153,6 @@ def strength_words(batch: Dissolved) -> str:
         name = f" {part.chemical.tall_man}{pure}" if batch.also else ""
         parts.append(f"{with_unit(significant(part.grams / batch.made_up_l, 4), 'g')}{name}")
     return f"dissolved {' and '.join(parts)} per {litre}{'' if batch.also else pure}"
-
-
-def _date(text: str) -> str:
-    """Return a date in words that cannot be turned round; what is no ISO date stays as it was written."""
-    try:
-        return date_words(datetime.fromisoformat(text))
-    except ValueError:
-        return text
 
 
 def _refill(answer: Answer, now: datetime) -> str:
@@ -184,8 +175,3 @@ def _cautions(answer: Answer) -> tuple[str, ...]:
     word = f"{additive.signal_word}: " if additive.signal_word else ""
     statements = tuple(f"{word}{s}." for s in additive.statements)
     return statements + additive.cautions + ("The bag's own safety sheet and local rules come first.",)
-
-
-def _formula(text: str) -> str:
-    """Write hydrate water the way a bag does: CaCl2(H2O)2 becomes CaCl2·2H2O."""
-    return re.sub(r"\(H2O\)(\d*)$", lambda m: f"\u00b7{m.group(1)}H2O", text)

@@ -71,8 +71,16 @@ def unit_words(field: Field, unit: str) -> str:
 
 
 def beside(typed: Typed, field: Field) -> str:
-    """Return the id of the unit to show beside the field."""
-    return typed.shown or typed.unit or field.unit
+    """Return the id of the unit to show beside the field.
+
+    A unit that the field does not have any more, as after a change of what a bottle raises, is shown only where the
+    text names none of its own.
+    """
+    for unit in (typed.shown, typed.unit):
+        if unit and _knows(field, unit):
+            return unit
+    result = read(typed.text, field, typed.unit or field.unit)
+    return result.entered.unit if isinstance(result, Ok) else typed.unit or field.unit
 
 
 def display(typed: Typed, field: Field, water: Water | None = None) -> str:
@@ -103,9 +111,12 @@ def converted(typed: Typed, field: Field, unit: str, water: Water | None = None)
     result = read(typed.text, field, typed.unit or field.unit, water)
     if isinstance(result, Empty):
         return Typed("", unit)
+    if typed.unit and not _knows(field, typed.unit) and number_part(typed.text) == typed.text.strip():
+        # There is nothing to convert from: the unit was that of another quantity.
+        return Typed(typed.text, unit)
     if not isinstance(result, Ok):
         return None
-    own = typed.unit or field.unit
+    own = typed.unit if _knows(field, typed.unit) else field.unit
     return Typed(typed.text, own, "" if unit == own == result.entered.unit else unit)
 
 
@@ -126,7 +137,7 @@ def relabels(typed: Typed, field: Field) -> tuple[Offer, ...]:
         return ()
     result = read(typed.text, field, typed.unit or field.unit)
     now = result.entered.unit if isinstance(result, Ok) else typed.unit or field.unit
-    was = with_unit(number, unit_words(field, now))
+    was = with_unit(number, unit_words(field, now)) if _knows(field, now) else number
     return tuple(
         Offer(f"Relabel: {was} becomes {with_unit(number, unit.shown)}", number, unit.id)
         for unit in field.units.units
@@ -149,6 +160,10 @@ def _converted(entered: Entered, field: Field, unit: str, water: Water | None) -
 def _offer(reading: Entered, field: Field) -> Offer:
     number = figure(float(reading.number), 9)
     return Offer(with_unit(number, unit_words(field, reading.unit)), number, reading.unit)
+
+
+def _knows(field: Field, unit: str) -> bool:
+    return any(known.id == unit for known in field.units.units)
 
 
 def _unit(field: Field, unit: str) -> Unit:

@@ -16,8 +16,7 @@ from evenwater.engine.stock import Dissolved
 from evenwater.screens import plan_id, words
 from evenwater.screens.answer import BOTTLE
 from evenwater.screens.dose_card import strength_words
-from evenwater.screens.shelf import date_text
-from evenwater.screens.shown import Shown, with_unit
+from evenwater.screens.shown import Shown, date_text, formula, with_unit
 
 
 @dataclass(frozen=True)
@@ -130,14 +129,9 @@ def _contents(batch: Dissolved | None) -> tuple[Contents, ...]:
     if batch is None:
         return (Contents("Bottle, by its label"),)
     return tuple(
-        Contents(f"{'and ' if number else ''}{portion.chemical.tall_man}", _formula(portion.chemical.formula))
+        Contents(f"{'and ' if number else ''}{portion.chemical.tall_man}", formula(portion.chemical.formula))
         for number, portion in enumerate(batch.portions)
     )
-
-
-def _formula(text: str) -> str:
-    """Write hydrate water the way a bag does: CaCl2(H2O)2 becomes CaCl2·2H2O."""
-    return re.sub(r"\(H2O\)(\d*)$", r"·\1H2O", text)
 
 
 def _separation(carried: set[str]) -> str:

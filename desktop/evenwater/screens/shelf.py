@@ -11,10 +11,10 @@ from typing import Any
 from evenwater.engine import stock_intake
 from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.form import Unread
-from evenwater.engine.quantities import Typed
+from evenwater.engine.quantities import Typed, Water, significant
 from evenwater.engine.recipe import Bottle, StockAnswer, solve
 from evenwater.screens.dose_card import strength_words
-from evenwater.screens.shown import date_words, with_unit
+from evenwater.screens.shown import Shown, date_text, dose, with_unit
 
 Values = Mapping[str, Typed]
 
@@ -142,14 +142,16 @@ def made_for(body: str, catalogue: Catalogue) -> StockAnswer | None:
     change = raw.get("change")
     if isinstance(additive.get("label"), dict) and isinstance(change, dict):
         additive["label"] = {**additive["label"], "parameter": change.get("parameter", "")}
-    question = stock_intake.stock({"additive": additive}, catalogue)
+    temperature = additive.pop("temperature", None)
+    asked = {"additive": additive, **({} if temperature is None else {"temperature": temperature})}
+    question = stock_intake.stock(asked, catalogue)
     if isinstance(question, Unread):
         return None
     found = solve(question)
     return found if isinstance(found, StockAnswer) else None
 
 
-def card_outdated(body: str, parameter: str, batch: Values, catalogue: Catalogue) -> str:
+def card_outdated(body: str, parameter: str, batch: Values, catalogue: Catalogue, held_by: str = "The jug now") -> str:
     """Return why a card must not be followed with what is in the jug now (H12); empty when it may.
 
     Parameters
@@ -159,29 +161,36 @@ def card_outdated(body: str, parameter: str, batch: Values, catalogue: Catalogue
     parameter : str
         Name of the parameter the card raises, for the words of a label.
     batch : mapping of str to Typed
-        The batch that is in the jug.
+        The batch that is in the jug, or that is to come into it.
     catalogue : Catalogue
         Parameters and chemicals.
+    held_by : str
+        What that batch is called in the sentence.
 
     Returns
     -------
     str
-        A sentence, or nothing while one of the two cannot be read.
+        A sentence, or nothing while the batch cannot be read.
     """
     before = made_for(body, catalogue)
     if contents_of(batch) == BOTTLE and not _text(batch, "label_parameter"):
         batch = {**batch, "label_parameter": Typed(parameter)}
     now = answer_of(batch, catalogue)
-    if before is None or now is None or same_strength(before, now):
+    if now is None:
         return ""
-    return f"It was made for another strength: {strength_line(before)}. The jug now: {strength_line(now)}."
+    if before is None:
+        return "What it was made for cannot be reckoned any more."
+    if same_strength(before, now):
+        return ""
+    return f"It was made for another strength: {strength_line(before)}. {held_by}: {strength_line(now)}."
 
 
 def strength_line(answer: StockAnswer) -> str:
     """Return the strength of a batch as quantity per volume (L12)."""
     if isinstance(answer.batch, Bottle):
-        label = answer.batch.label
-        return f"by its label, {with_unit(f'{label.dose_ml:g}', 'mL')} in {with_unit(f'{label.water_l:g}', 'L')}"
+        label, parameter = answer.batch.label, answer.batch.parameter
+        rise = Shown(parameter, parameter.display_unit, Water()).rise(label.raises)
+        return f"by its label, {dose(label.dose_ml)} raise {with_unit(significant(label.water_l, 4), 'L')} by {rise}"
     return strength_words(answer.batch)
 
 
@@ -261,11 +270,3 @@ def past(batch: Values, now: datetime) -> bool:
         return datetime.fromisoformat(_text(batch, "use_by")).date() < now.date()
     except ValueError:
         return False
-
-
-def date_text(text: str) -> str:
-    """Return a date in words that cannot be turned round; what is no ISO date stays as it was written."""
-    try:
-        return date_words(datetime.fromisoformat(text))
-    except ValueError:
-        return text

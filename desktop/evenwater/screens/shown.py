@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import re
 from dataclasses import dataclass
 from datetime import datetime, timedelta, tzinfo
 from decimal import Decimal
@@ -150,6 +151,19 @@ def weekday_time(when: datetime, now: datetime) -> str:
 def date_words(when: datetime) -> str:
     """Write a date with its weekday: Wed 25 Nov 2026, in words that cannot be turned round."""
     return f"{_DAYS[when.weekday()][:3]} {when.day} {_MONTHS[when.month - 1]} {when.year}"
+
+
+def date_text(text: str) -> str:
+    """Return a written date in words; what is no ISO date stays as it was written."""
+    try:
+        return date_words(datetime.fromisoformat(text))
+    except ValueError:
+        return text
+
+
+def formula(text: str) -> str:
+    """Write hydrate water the way a bag does: CaCl2(H2O)2 becomes CaCl2·2H2O."""
+    return re.sub(r"\(H2O\)(\d*)$", r"·\1H2O", text)
 
 
 def date_time(when: datetime) -> str:

@@ -130,6 +130,12 @@ def evaluate(batch: Values, partner: Values, catalogue: Catalogue, notes: Iterab
     Stocked
         The view, with the answer when there is one.
     """
+    if recipe_of(batch) == PAIR and "chemical" not in shelf.additive_table(partner):
+        return Stocked(_no_partner(bool(batch.get("partner", Typed("")).text)))
+    chemical = catalogue.chemicals.get(batch.get("chemical", Typed("")).text)
+    if recipe_of(batch) != WEIGHED and chemical is not None and not chemical.raises:
+        text = f"{chemical.name.capitalize()} raises nothing that is corrected here. Weigh it instead."
+        return Stocked(AnswerView("refused", messages=(Message(text, "wanted", "does_not_raise"),), spoken=text))
     question = stock_intake.stock(raw_stock(batch, partner), catalogue)
     if isinstance(question, Unread):
         wrong, missing = (tuple(map(_message, reasons)) for reasons in (question.wrong, question.missing))
@@ -142,6 +148,14 @@ def evaluate(batch: Values, partner: Values, catalogue: Catalogue, notes: Iterab
     view = _answered(result, recipe_of(batch) != WEIGHED)
     view = replace(view, remarks=(*notes, *view.remarks))
     return Stocked(view, result, _masses(result) if recipe_of(batch) != WEIGHED else ())
+
+
+def _no_partner(chosen: bool) -> AnswerView:
+    if not chosen:
+        message = Message("Choose the jug to match.", "wanted.partner", "missing")
+        return AnswerView("empty", messages=(message,), spoken=message.text)
+    text = "A bottle known by its label, or a jug with nothing in it, cannot be matched. Choose another jug."
+    return AnswerView("refused", messages=(Message(text, "wanted.partner", "no_partner"),), spoken=text)
 
 
 def date_messages(batch: Values) -> tuple[Message, ...]:
@@ -190,12 +204,12 @@ def _masses(answer: StockAnswer) -> tuple[tuple[str, Typed], ...]:
 
 
 def _answered(answer: StockAnswer, wanted: bool) -> AnswerView:
-    first = answer.carries[0]
+    first = _main(answer)
     strength = f"{significant(first.per_litre / 1000.0, 4)}"
     unit, of = _per_ml(first), f"of {_NAMES.get(first.name, first.name)}"
     rises = ", ".join(_rise_words(answer))
     batch = answer.batch
-    number, beside, second, third = strength, unit, f"{of}: {rises}", ""
+    number, beside, second, third = strength, unit, f"{of}: {rises}" if rises else of, ""
     if isinstance(batch, Dissolved):
         litres = with_unit(significant(batch.made_up_l, 4), "L")
         weighed = [
@@ -203,8 +217,9 @@ def _answered(answer: StockAnswer, wanted: bool) -> AnswerView:
         ]
         third = f"{' and '.join(weighed)}, filled up to {litres}"
         if wanted:
-            number = " + ".join(significant(p.grams, _WEIGHED_DIGITS) for p in batch.portions)
-            beside, second = "g to weigh out", third
+            first_mass, *more = (significant(p.grams, _WEIGHED_DIGITS) for p in batch.portions)
+            also = "".join(f" and {with_unit(mass, 'g')}" for mass in more)
+            number, beside, second = first_mass, f"g{also} to weigh out", third
             third = f"{strength} {unit} {of}: {rises}"
         if batch.saturated:
             third = f"saturated, clear, in a jug of {litres}"
@@ -226,6 +241,18 @@ def _answered(answer: StockAnswer, wanted: bool) -> AnswerView:
     )
 
 
+def _purposes(answer: StockAnswer) -> tuple[str, ...]:
+    """Return the parameters a batch is used for, the main one first; others follow in the order of the data file."""
+    if isinstance(answer.batch, Bottle):
+        return (answer.batch.parameter.name,)
+    return answer.batch.chemical.raises
+
+
+def _main(answer: StockAnswer) -> Carried:
+    order = _purposes(answer)
+    return min(answer.carries, key=lambda item: order.index(item.name) if item.name in order else len(order))
+
+
 def _per_ml(item: Carried) -> str:
     # Of an amount per litre a thousandth is in a millilitre.
     return {"meq/L": "meq per mL", "g/L": "g per mL", "mmol/L": "mmol per mL"}.get(item.unit, "mg per mL")
@@ -233,7 +260,9 @@ def _per_ml(item: Carried) -> str:
 
 def _rise_words(answer: StockAnswer) -> Iterable[str]:
     dose, water = with_unit(figure(SAID_DOSE_ML, 0), "mL"), with_unit(figure(SAID_WATER_L, 0), "L")
-    for number, (parameter, rise) in enumerate(answer.rises):
+    order = _purposes(answer)
+    rises = sorted(answer.rises, key=lambda item: order.index(item[0].name) if item[0].name in order else len(order))
+    for number, (parameter, rise) in enumerate(rises):
         amount = from_canonical(rise, parameter.kind, parameter.display_unit)
         shown = with_unit(significant(amount, 3), words.unit_words(parameter.display_unit))
         yield f"{dose} raises {water} by {shown}" if number == 0 else f"and {parameter.name} by {shown}"

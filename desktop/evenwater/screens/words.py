@@ -205,6 +205,13 @@ _CHEMISTRY: dict[str, Callable[[Params], str]] = {
 }
 
 
+def smaller_doses(per_day: int) -> str:
+    """Return how the doses of the fullest hour become smaller, or nothing where only another additive helps."""
+    if per_day < 24:
+        return "Choose more doses a day. "
+    return "Choose 24 doses a day. " if per_day % 24 else ""
+
+
 def _long_time(days: float) -> str:
     return "more than ten years" if days > 3650.0 else f"{figure(days, 0)} days"
 
@@ -261,15 +268,22 @@ _PLAN: dict[str, Callable[[Params, Shown], str]] = {
     ),
     "ph_rise_forbids": lambda p, s: (
         f"To make good the daily use alone, single doses would lift pH by more than {figure(p['most'], 1)} in an hour. "
-        "Choose more doses a day, or sodium bicarbonate."
+        f"{smaller_doses(p['per_day'])}Sodium bicarbonate does not lift it at once."
     ),
     "ph_ceiling_forbids": lambda p, s: (
         f"pH is {figure(p['now'], 2)} now and would come to {figure(p['ph'], 2)} at the target; this additive must not take it above "
-        f"{figure(p['most'], 1)}. Use sodium bicarbonate, choose a nearer target, or dose at night and test pH then."
+        f"{figure(p['most'], 1)}. "
+        + (
+            f"{smaller_doses(p['per_day'])}Use sodium bicarbonate."
+            if p["ph"] < p["most"]
+            else "Use sodium bicarbonate, choose a nearer target, or dose at night and test pH then."
+        )
     ),
     "saturation_forbids": lambda p, s: (
         f"Aragonite saturation is {significant(p['now'], 3)} now and would come to {significant(p['saturation'], 3)} at the target. "
-        f"Above {significant(p['most'], 3)} calcium carbonate falls out. Choose a nearer target."
+        f"Above {significant(p['most'], 3)} calcium carbonate falls out. "
+        + (smaller_doses(p["per_day"]) if p["saturation"] < p["most"] else "")
+        + "Choose a nearer target."
     ),
     "evaporation_forbids": lambda p, s: (
         f"The tank uses up {about(p['needs_ml'])} of this in 24 hours, but only {about(p['most_ml'])} evaporate. Limewater alone "

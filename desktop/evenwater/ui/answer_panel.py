@@ -23,6 +23,8 @@ _USUAL_HEIGHT = 292
 # Limits used to less than this are only named; with the working they all stand in rows.
 _NEAR = 0.25
 _FAR = "Far from their limits"
+# Widths of the columns of a table of working: what, how, what it gives.
+_SHARES = (3, 5, 3)
 _HOW = "How this was worked out"
 _HOW_HIDE = "Hide the working"
 _BESIDES, _BESIDES_HIDE = "What else it does", "Hide what else it does"
@@ -37,7 +39,8 @@ class WorkTable(QWidget):
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(2 * GRID)
         self._grid.setVerticalSpacing(GRID // 2)
-        self._grid.setColumnStretch(1, 1)
+        for column, share in enumerate(_SHARES):
+            self._grid.setColumnStretch(column, share)
         self._rows: list[tuple[QLabel, QLabel, QLabel]] = []
         self.setAccessibleName(_HOW)
 
@@ -56,7 +59,7 @@ class WorkTable(QWidget):
         labels = (QLabel(self), QLabel(self), QLabel(self))
         for column, label in enumerate(labels):
             label.setTextFormat(Qt.TextFormat.PlainText)
-            label.setWordWrap(column == 1)
+            label.setWordWrap(True)
             label.setMinimumHeight(1)
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
             side = Qt.AlignmentFlag.AlignRight if column == 2 else Qt.AlignmentFlag.AlignLeft

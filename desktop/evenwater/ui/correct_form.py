@@ -89,7 +89,7 @@ class CorrectForm(QWidget):
         step.extra.put(self._quantity("pH", fields.PH))
         calcium = self._catalogue.parameters["calcium"]
         step.extra.put(self._quantity("Alkalinity now", fields.ALKALINITY))
-        step.extra.put(self._quantity("Calcium now", fields.concentration("system.calcium", calcium)))
+        step.extra.put(self._quantity("Calcium now", fields.calcium_now(calcium)))
         step.extra.put(self._quantity("Evaporates", fields.EVAPORATION))
         step.extra.put(self._words("system.name", "Name of the system"), COLUMNS)
         return step

@@ -111,6 +111,11 @@ class CorrectRecords:
         stock = self.id_of("stock") or self.add("stock")
         return self._in_jug(stock) or self._first_batch(stock)
 
+    def in_jug(self) -> bool:
+        """Return whether what is shown is in the jug, and not a batch that is only being written."""
+        stock = self.id_of("stock")
+        return bool(stock) and self.id_of("batch") == self._document.batch_in_use(stock)
+
     def _in_jug(self, stock: str) -> str:
         """Return the batch in the jug; one that is only being written where the jug has held nothing else."""
         batches = self._document.batches(stock) if stock else ()

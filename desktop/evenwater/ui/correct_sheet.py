@@ -13,7 +13,7 @@ from evenwater.engine.catalogue import Catalogue, Parameter
 from evenwater.engine.quantities import Typed
 from evenwater.screens import correct
 from evenwater.screens.local_zone import LocalZone, present
-from evenwater.screens.views import Message, Offer
+from evenwater.screens.views import AnswerView, Message, Offer
 from evenwater.session import Change, Document, RecordsChange
 from evenwater.ui.answer_panel import AnswerPanel
 from evenwater.ui.card_actions import CardActions
@@ -31,6 +31,7 @@ FORM_WIDTH, NARROW_FORM_WIDTH, ANSWER_WIDTH = 552, 400, 560
 CHART_HEIGHT = 288
 # The plan starts now: once a minute it is reckoned again, so that its dates stay true.
 _REFRESH_MS = 60_000
+NOT_IN_JUG = "This batch is not in the jug yet. Put it in on the Stocks sheet before a card is made."
 NOTHING_YET = "The ramp appears here as soon as the question is complete."
 
 
@@ -50,6 +51,7 @@ class CorrectSheet(QWidget):
         self.records = CorrectRecords(document, catalogue)
         self._plan: correct.Plan | None = None
         self._surroundings: object = None
+        self._form_least = 0
         self._messages: Mapping[str, Message] = {}
         self.form = CorrectForm(catalogue, self)
         self.answer = AnswerPanel(self)
@@ -123,15 +125,23 @@ class CorrectSheet(QWidget):
         super().resizeEvent(event)
         wide, narrow = (pixels(self.font(), w) + 2 * GRID for w in (FORM_WIDTH, NARROW_FORM_WIDTH))
         fits = self.width() - wide >= pixels(self.font(), ANSWER_WIDTH)
-        self._scroll.setFixedWidth(wide if fits else narrow)
         self.form.arrange(COLUMNS if fits else COLUMNS - 1)
+        self._widen_form(wide if fits else narrow)
+
+    def _widen_form(self, least: int) -> None:
+        """Give the form the width that its longest units need; a unit cut short could be another unit."""
+        bar = self._scroll.verticalScrollBar().sizeHint().width()
+        self._form_least = least
+        self._scroll.setFixedWidth(max(least, self.form.minimumSizeHint().width() + bar))
 
     # Showing
 
     def show_system(self, system_id: str) -> None:
         """Show another system, with the parameter that is shown now."""
         self.records.system = system_id
-        self.setEnabled(bool(system_id))
+        # Undo stays at hand: it brings a removed system back.
+        for part in (self._scroll, self._side):
+            part.setEnabled(bool(system_id))
         self.header.show_system(system_id)
         self.void.show_system(system_id)
         self._show_parameter(self.records.parameter)
@@ -186,13 +196,19 @@ class CorrectSheet(QWidget):
         self._soon.stop()
         if not self.records.system:
             self.chart.clear_view("Add a system to begin.")
+            self.answer.render(AnswerView("empty"))
             return
         now = present()
         raw = self.records.raw()
         found = correct.evaluate(raw, self._catalogue, now)
         self._plan = found.plan
+        view = found.view
+        if found.plan is not None and not self.records.in_jug():
+            # A card must not be made for what is not in the jug (H12).
+            self._plan = None
+            view = replace(view, remarks=(NOT_IN_JUG, *view.remarks))
         # The cautions stand in the form, between the chemical and its numbers.
-        self.answer.render(replace(found.view, cautions=()))
+        self.answer.render(replace(view, cautions=()))
         self._show_messages(found.view.messages)
         # Settle the heights now: else every level of the layout asks for a pass, and the ramp is drawn for each.
         self._right.activate()
@@ -231,6 +247,7 @@ class CorrectSheet(QWidget):
             if layout is not None:
                 # Cautions and volume are then never painted in the room of other words.
                 layout.activate()
+        self._widen_form(self._form_least)
 
     def _show_messages(self, messages: tuple[Message, ...]) -> None:
         # What is merely still empty needs no red mark beside it; the answer's place says it.

@@ -14,8 +14,8 @@ from evenwater.ui.theme import Tokens, scaled, tokens_of
 
 SETS_THE_PACE = "sets the pace"
 OVER = "over the limit"
-_GAP = 12.0
-_BAR_WIDTHS = (64.0, 200.0)
+_GAP = 10.0
+_BAR_WIDTHS = (20.0, 200.0)
 
 
 @dataclass(frozen=True)

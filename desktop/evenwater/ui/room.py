@@ -99,7 +99,7 @@ class Room(QWidget):
         self.sheet.system_wanted.connect(self.systems.choose)
         self.stocks.jug_wanted.connect(self.jugs.choose)
         for header in (self.sheet.header, self.stocks.header):
-            header.systems.toggled.connect(self.side.setVisible)
+            header.systems.toggled.connect(self._fold)
             header.travelled.connect(self._travelled)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -125,12 +125,22 @@ class Room(QWidget):
         self.sheet.settle()
         self.stocks.settle()
 
+    def _fold(self, shown: bool) -> None:
+        """Show the lists, or fold them away; the buttons of all sheets say so."""
+        self.side.setVisible(shown)
+        for header in (self.sheet.header, self.stocks.header):
+            header.systems.setChecked(shown)
+
     @Slot(int)
     def show_sheet(self, number: int) -> None:
         """Show a sheet by its number."""
         self._document.commit_point()
         self._panes.setCurrentIndex(number)
         self._shown.setCurrentIndex(number)
+        # Else the focus lands on whatever button comes next, and a stray key presses it.
+        pane = self.jugs if number == _STOCKS else self.systems
+        if not self.sheets.hasFocus():
+            pane.list.setFocus()
         if number == _STOCKS:
             self.stocks.show_jug(self.jugs.current())
         else:
@@ -149,5 +159,9 @@ class Room(QWidget):
         owner = record_id.partition(":")[0]
         if owner in self._document.records("system"):
             self.sheets.choose(_CORRECT)
-        elif owner in self._document.records("stock") and self._shown.currentWidget() is self.stocks:
+        elif owner in self._document.records("stock"):
+            if self._shown.currentWidget() is self.sheet and owner == self.sheet.records.id_of("stock"):
+                return
+            self.sheets.choose(_STOCKS)
             self.jugs.choose(owner)
+            self.stocks.show_batch(record_id)

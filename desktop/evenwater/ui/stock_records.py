@@ -9,6 +9,7 @@ from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.quantities import Typed
 from evenwater.screens import shelf, stock_sheet
 from evenwater.session import Card, Document
+from evenwater.ui.void_cards import jug_of
 
 _COPIED = (
     "chemical", "dissolved", "made_up_to", "purity", "also_chemical", "also_dissolved", "also_purity", "saturated",
@@ -118,8 +119,9 @@ class StockRecords:
     def outdated(self) -> Iterator[tuple[Card, str]]:
         """Yield the cards in force for this jug that were made for another strength than the shown batch has (H12)."""
         for card in self._document.cards("in use"):
-            if card.batch_id.partition(":")[0] == self.stock:
-                why = shelf.card_outdated(card.body, card.parameter, self.values(), self._catalogue)
+            if jug_of(self._document, card) == self.stock:
+                held_by = "The jug now" if self.batch == self.in_use() else "This batch"
+                why = shelf.card_outdated(card.body, card.parameter, self.values(), self._catalogue, held_by)
                 if why:
                     yield card, why
 

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from dataclasses import replace
 
 from PySide6.QtCore import QItemSelectionModel, QModelIndex, QStringListModel, Qt, QTimer, Signal
@@ -21,7 +20,7 @@ from PySide6.QtWidgets import (
 from evenwater.engine.catalogue import Catalogue
 from evenwater.screens import correct, shelf, stock_sheet
 from evenwater.screens.local_zone import present
-from evenwater.screens.views import Message
+from evenwater.screens.views import AnswerView, Message
 from evenwater.session import Change, Document, RecordsChange
 from evenwater.ui.answer_panel import AnswerPanel
 from evenwater.ui.dialogs import Dialogs
@@ -50,10 +49,11 @@ class StocksSheet(QWidget):
         self.records = StockRecords(document, catalogue)
         self._stocked: stock_sheet.Stocked | None = None
         self._rows: tuple[str, ...] = ()
+        self._form_least = 0
         self.header = SheetHeader(document, self, NO_JUG)
         self.form = StockForm(catalogue, self)
         self.answer = AnswerPanel(self, how="What it carries", usual_height=_ANSWER_HEIGHT)
-        self.put = self._button("&Put it in the jug", "main")
+        self.put = self._button("Put it in the &jug", "main")
         self.take = self._button("Enter as &weighed", "large")
         self.label_actions = LabelActions(Dialogs(self), self)
         self._batches = QStringListModel(self)
@@ -77,6 +77,8 @@ class StocksSheet(QWidget):
         self.batches.setModel(self._batches)
         self.batches.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.batches.setWordWrap(True)
+        self.batches.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.batches.setResizeMode(QListView.ResizeMode.Adjust)
         self.batches.setAccessibleName("Batches of this jug")
         set_role(self.batches, "rows")
         title = QLabel("Batches of this jug", self)
@@ -133,19 +135,34 @@ class StocksSheet(QWidget):
         super().resizeEvent(event)
         wide, narrow = (pixels(self.font(), w) + 2 * GRID for w in (FORM_WIDTH, NARROW_FORM_WIDTH))
         fits = self.width() - wide >= pixels(self.font(), ANSWER_WIDTH)
-        self._scroll.setFixedWidth(wide if fits else narrow)
         self.form.arrange(COLUMNS if fits else COLUMNS - 1)
+        self._widen_form(wide if fits else narrow)
         self.batches.setMinimumHeight(_BATCH_ROWS * pixels(self.font(), 4 * GRID))
+
+    def _widen_form(self, least: int) -> None:
+        """Give the form the width that its longest units need; a unit cut short could be another unit."""
+        bar = self._scroll.verticalScrollBar().sizeHint().width()
+        self._form_least = least
+        self._scroll.setFixedWidth(max(least, self.form.minimumSizeHint().width() + bar))
 
     # Showing
 
     def show_jug(self, stock_id: str) -> None:
         """Show another jug, with what is in it."""
-        self.records.stock = stock_id
-        self.records.choose("")
-        self.setEnabled(bool(stock_id))
+        if stock_id != self.records.stock:
+            self.records.stock = stock_id
+            self.records.choose("")
+        # Undo stays at hand: it brings a removed jug back.
+        for part in (self._scroll, self.batches, self.answer):
+            part.setEnabled(bool(stock_id))
         self.header.show_system(stock_id)
         self._fill()
+
+    def show_batch(self, batch_id: str) -> None:
+        """Show another batch of the jug."""
+        if batch_id in self._rows:
+            self.records.choose(batch_id)
+            self._fill()
 
     def _fill(self) -> None:
         """Show what the records hold, without touching what is already there."""
@@ -177,6 +194,12 @@ class StocksSheet(QWidget):
         """Reckon the batch that stands in the form and show everything that follows from it."""
         self._soon.stop()
         if not self.records.stock:
+            self._stocked = None
+            self.answer.render(AnswerView("empty"))
+            self.form.set_cautions(())
+            self.label_actions.set_label(None)
+            self.put.setEnabled(False)
+            self.used.clear()
             return
         batch, in_use = self.records.values(), self.records.batch == self.records.in_use()
         outdated = tuple(self.records.outdated())
@@ -202,6 +225,7 @@ class StocksSheet(QWidget):
         self.used.setText(f"Used for: {'; '.join(used)}." if used else "No correction uses this jug.")
         self._list_batches()
         self._right.activate()
+        self._widen_form(self._form_least)
 
     def _note(self, plan_id: str, why: str, in_use: bool) -> str:
         if in_use:
@@ -209,7 +233,10 @@ class StocksSheet(QWidget):
         return f"With this batch in the jug, card {plan_id} becomes void. {why}"
 
     def _show_messages(self, messages: tuple[Message, ...]) -> None:
-        by_path: Mapping[str, Message] = {form_path(m.path): m for m in reversed(messages) if m.code != "missing"}
+        by_path = {form_path(m.path): m for m in reversed(messages) if m.code != "missing"}
+        if stock_sheet.recipe_of(self.records.values()) == shelf.PAIR and "batch.wanted_raises" in by_path:
+            # What is wanted is said by the other jug then.
+            by_path["batch.partner"] = by_path.pop("batch.wanted_raises")
         self.form.set_messages(by_path)
 
     # Editing

@@ -11,6 +11,11 @@ from evenwater.session import Card, Change, Document
 from evenwater.ui.theme import GRID, set_role
 
 
+def jug_of(document: Document, card: Card) -> str:
+    """Return the jug a card takes from; of one from before there were batches, the jug its correction takes from now."""
+    return card.batch_id.partition(":")[0] or document.value(f"{card.system_id}:{card.parameter}", "stock").text
+
+
 class VoidCards(QWidget):
     """A strip with the oldest such card of the system that is shown, and a button to tick it off.
 
@@ -53,8 +58,9 @@ class VoidCards(QWidget):
 
     def _refresh(self, *_: object) -> None:
         cards = [c for c in self._document.cards() if c.system_id == self._system]
-        void = [(c, "is void") for c in cards if c.state == "void"]
-        void += [(c, f"must not be followed. {why}") for c in cards if (why := self._outdated(c))]
+        void = [(c, f"is void. {self._outdated(c)}".strip()) for c in cards if c.state == "void"]
+        live = [c for c in cards if c.state == "in use"]
+        void += [(c, f"must not be followed. {why}") for c in live if (why := self._outdated(c))]
         self.setVisible(bool(void))
         if void:
             card, why = void[0]
@@ -65,8 +71,8 @@ class VoidCards(QWidget):
             self.done.setAccessibleName(f"Card {self._plan_id} is taken down")
 
     def _outdated(self, card: Card) -> str:
-        stock = card.batch_id.partition(":")[0]
-        if card.state != "in use" or not stock:
+        stock = jug_of(self._document, card)
+        if not stock:
             return ""
         batch = self._document.batch_in_use(stock)
         if not batch:
