@@ -26,7 +26,7 @@ from evenwater.engine.quantities import Typed
 from evenwater.screens.jug_label import JugLabel
 from evenwater.screens.views import CardView
 from evenwater.ui.main_window import MainWindow
-from evenwater.ui.room import Room
+from evenwater.ui.room import SHEETS, Room
 from evenwater.ui.theme import BASE_POINTS, apply_theme
 
 SIZES = {"1366x768": (1366, 768, 100), "1920x1080": (1920, 1080, 100), "1366x768 at 150": (1366, 768, 150)}
@@ -92,7 +92,7 @@ def besides(window: MainWindow) -> None:
 
 def stocks(window: MainWindow) -> None:
     """Show the shelf."""
-    room_of(window).sheets.choose(1)
+    room_of(window).sheets.choose(SHEETS.index("Stocks"))
 
 
 def jug(window: MainWindow, number: int) -> None:
@@ -116,7 +116,7 @@ def swapped(window: MainWindow) -> None:
     new_batch(window)
     settle(QApplication.instance())  # type: ignore[arg-type]
     room_of(window).stocks.put.click()
-    room_of(window).sheets.choose(0)
+    room_of(window).sheets.choose(SHEETS.index("Correct"))
 
 
 def mixed(window: MainWindow) -> None:

@@ -291,6 +291,12 @@ def question_text(raw: Mapping[str, Any]) -> dict[str, Any]:
     return out
 
 
+def volume_l(system: Values) -> float | None:
+    """Return the net volume [L], or None while it cannot be read."""
+    entered = _volume(system)
+    return None if entered is None else to_canonical(float(entered.number), "volume", entered.unit)
+
+
 def _volume(system: Values) -> Entered | None:
     """Return the net volume as entered, or None while it cannot be read."""
     typed = system.get("net_volume", Typed(""))

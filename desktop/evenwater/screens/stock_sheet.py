@@ -220,7 +220,7 @@ def _answered(answer: StockAnswer, wanted: bool) -> AnswerView:
             first_mass, *more = (significant(p.grams, _WEIGHED_DIGITS) for p in batch.portions)
             also = "".join(f" and {with_unit(mass, 'g')}" for mass in more)
             number, beside, second = first_mass, f"g{also} to weigh out", third
-            third = f"{strength} {unit} {of}: {rises}"
+            third = f"{with_unit(strength, unit)} {of}: {rises}"
         if batch.saturated:
             third = f"saturated, clear, in a jug of {litres}"
     cautions = BOTTLE_CAUTIONS
@@ -237,7 +237,7 @@ def _answered(answer: StockAnswer, wanted: bool) -> AnswerView:
         working=tuple(_working(answer)),
         cautions=cautions,
         remarks=tuple(words.sentence(reason) for reason in answer.remarks),
-        spoken=f"{number} {beside}. {second}.",
+        spoken=f"{with_unit(number, beside)}. {second}.",
     )
 
 

@@ -12,6 +12,8 @@ from evenwater.ui.theme import GRID, scaled, set_role, tokens_of
 
 _FIGURE_POINTS, _UNIT_POINTS = 52.0, 20.0
 _UNIT_GAP = 14.0
+# A figure with a long unit may shrink to this share of its size.
+_SMALLEST = 0.6
 
 
 class Figure(QWidget):
@@ -48,13 +50,19 @@ class Figure(QWidget):
         return QSize(round(width) + 4, round(self.baseline() + small.descent() + 4))
 
     def minimumSizeHint(self) -> QSize:
-        """Return the same: a figure is never cut."""
-        return self.sizeHint()
+        """Return the room at smaller letters: a figure is never cut, it shrinks where there is no room for it."""
+        hint = self.sizeHint()
+        return QSize(round(hint.width() * _SMALLEST), hint.height())
+
+    def _fitting(self) -> float:
+        """Return by how much the letters shrink to fit the width."""
+        return min(1.0, max(_SMALLEST, self.width() / max(self.sizeHint().width(), 1)))
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint both texts."""
         tokens = tokens_of(self.palette())
-        big, small = scaled(self.font(), _FIGURE_POINTS, bold=True), scaled(self.font(), _UNIT_POINTS)
+        fit = self._fitting()
+        big, small = scaled(self.font(), _FIGURE_POINTS * fit, bold=True), scaled(self.font(), _UNIT_POINTS * fit)
         grey = not self.isEnabled()
         with QPainter(self) as painter:
             painter.setFont(big)

@@ -46,6 +46,10 @@ class CardPreview(QWidget):
         self._column.setSpacing(2 * GRID)
         self._column.setAlignment(Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop)
         self._labels: list[QLabel] = []
+        self._nothing = QLabel(self._pages)
+        set_role(self._nothing, "muted")
+        self._column.addWidget(self._nothing)
+        self._nothing.hide()
         scroll = QScrollArea(self)
         scroll.setWidgetResizable(True)
         scroll.setWidget(self._pages)
@@ -70,8 +74,17 @@ class CardPreview(QWidget):
     def show_card(self, card: CardView | JugLabel, paper: str) -> None:
         """Show a card or a label on a paper."""
         self._card, self._paper = card, paper
+        self._nothing.hide()
         self.papers.set_current(paper)
         self._paint()
+
+    def clear(self, words: str) -> None:
+        """Show no page but a sentence: what was shown holds no longer."""
+        self._card = None
+        for label in self._labels:
+            label.setVisible(False)
+        self._nothing.setText(words)
+        self._nothing.setVisible(True)
 
     def _choose_paper(self, name: str) -> None:
         self._paper = name

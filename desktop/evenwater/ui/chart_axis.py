@@ -23,6 +23,8 @@ _MINUTE_STEPS = (15, 30, 60, 120, 180, 360, 720)
 _DAY_STEPS = (1, 2, 3, 4, 7, 14, 28, 56, 112)
 _WEEK = 7
 _LABEL_GAP = 18.0
+# From here on [s] days of the week say nothing; a month is taken as the twelfth of a year.
+_LONG_S, _MONTH_S = 150.0 * 86400.0, 30.4375 * 86400.0
 
 
 @dataclass(frozen=True)
@@ -156,6 +158,34 @@ def value_ticks(low: float, high: float, length: float, space: float) -> list[Ti
     decimals = max(0, -math.floor(math.log10(step) + 1e-9))
     first, last = math.ceil(low / step - 1e-9), math.floor(high / step + 1e-9)
     return [Tick(n * step, f"{n * step:.{decimals}f}") for n in range(first, last + 1)]
+
+
+def long_ticks(
+    start: float, end: float, length: float, width_of: Callable[[str], float], zone: tzinfo | None = None
+) -> list[Tick]:
+    """Return the ticks of a time axis that may hold years: the first of months, and the year at each January.
+
+    Shorter axes have the ticks of ``time_ticks``, whose arguments these are.
+    """
+    if end - start < _LONG_S:
+        return time_ticks(start, end, length, width_of, zone)
+    space = width_of("May 2026") + _LABEL_GAP
+    per_month = length / ((end - start) / _MONTH_S)
+    step = next((n for n in (1, 2, 3, 6, 12) if n * per_month >= space), 12)
+    years = max(1, math.ceil(space / (12.0 * per_month))) if step == 12 else 1
+    ticks: list[Tick] = []
+    first = local(start, zone)
+    month = first.year * 12 + first.month - 1
+    while True:
+        when = datetime(month // 12, month % 12 + 1, 1, tzinfo=zone)
+        at = when.timestamp()
+        if at > end:
+            return ticks
+        if at >= start and month % 12 % step == 0 and month // 12 % years == 0:
+            january = when.month == 1
+            name = MONTHS[when.month - 1]
+            ticks.append(Tick(at, f"{name} {when.year}" if january or not ticks else name, january, january))
+        month += 1
 
 
 class Widths:

@@ -5,14 +5,15 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
 
 from evenwater.engine.catalogue import Catalogue, Parameter
 from evenwater.engine.quantities import Typed
-from evenwater.screens import correct
+from evenwater.screens import correct, words
 from evenwater.screens.local_zone import LocalZone, present
+from evenwater.screens.shown import with_unit
 from evenwater.screens.views import AnswerView, Message, Offer
 from evenwater.session import Change, Document, RecordsChange
 from evenwater.ui.answer_panel import AnswerPanel
@@ -23,6 +24,8 @@ from evenwater.ui.correct_form import CorrectForm
 from evenwater.ui.correct_records import CorrectRecords
 from evenwater.ui.dialogs import Dialogs
 from evenwater.ui.form_parts import COLUMNS, FormEdit
+from evenwater.ui.learning import Learning
+from evenwater.ui.quantity_field import QuantityField
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.theme import GRID, pixels, set_role
 from evenwater.ui.void_cards import VoidCards
@@ -43,11 +46,13 @@ class CorrectSheet(QWidget):
 
     system_wanted = Signal(str)
 
-    def __init__(self, document: Document, catalogue: Catalogue, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, document: Document, catalogue: Catalogue, learning: Learning, parent: QWidget | None = None
+    ) -> None:
         """Make the sheet, still without a system."""
         super().__init__(parent)
         set_role(self, "page")
-        self._document, self._catalogue = document, catalogue
+        self._document, self._catalogue, self._learning = document, catalogue, learning
         self.records = CorrectRecords(document, catalogue)
         self._plan: correct.Plan | None = None
         self._surroundings: object = None
@@ -67,6 +72,7 @@ class CorrectSheet(QWidget):
         self._minute.setInterval(_REFRESH_MS)
         self._lay_out()
         self._connect()
+        self.form.installEventFilter(self)
         self._minute.start()
 
     def _lay_out(self) -> None:
@@ -117,6 +123,7 @@ class CorrectSheet(QWidget):
         self.header.travelled.connect(self._travelled)
         self._soon.timeout.connect(self.recompute)
         self._minute.timeout.connect(self.recompute)
+        self._learning.learned.connect(self._offer_use)
         self._document.changed.connect(self._changed)
         self._document.recordsChanged.connect(self._records_changed)
 
@@ -134,6 +141,12 @@ class CorrectSheet(QWidget):
         self._form_least = least
         self._scroll.setFixedWidth(max(least, self.form.minimumSizeHint().width() + bar))
 
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Follow the form when its fields ask for more width."""
+        if watched is self.form and event.type() == QEvent.Type.LayoutRequest:
+            self._widen_form(self._form_least)
+        return super().eventFilter(watched, event)
+
     # Showing
 
     def show_system(self, system_id: str) -> None:
@@ -145,6 +158,11 @@ class CorrectSheet(QWidget):
         self.header.show_system(system_id)
         self.void.show_system(system_id)
         self._show_parameter(self.records.parameter)
+
+    def show_parameter(self, name: str) -> None:
+        """Show the correction of a parameter."""
+        if name in self._catalogue.parameters:
+            self._show_parameter(name)
 
     def refresh(self) -> None:
         """Show what other sheets have changed."""
@@ -236,6 +254,7 @@ class CorrectSheet(QWidget):
         self._surroundings = surroundings
         self.form.set_hints(correct.hints(parameter, system, unit))
         self.form.set_assumed(correct.assumed(parameter, system))
+        self._offer_use()
         self.form.set_water(correct.water(system))
         self.header.show_volume(correct.volume_words(system))
         if not system.get("net_volume", Typed("")).text:
@@ -248,6 +267,23 @@ class CorrectSheet(QWidget):
                 # Cautions and volume are then never painted in the room of other words.
                 layout.activate()
         self._widen_form(self._form_least)
+
+    def _offer_use(self) -> None:
+        """Offer the use that the log shows, below its field; what the keeper typed is never replaced."""
+        system, parameter = self.records.system, self.records.parameter
+        field = self.form.fields["change.daily_use"]
+        assert isinstance(field, QuantityField)
+        if not system or not self._document.log.latest(system, "reading", parameter):
+            field.set_suggestion(None)
+            return
+        found = self._learning.ask(system, parameter)
+        if found is not None and found.use is not None:
+            offer = Offer(
+                f"Use {with_unit(found.use.text, words.unit_words(found.use.unit))}", found.use.text, found.use.unit
+            )
+            field.set_suggestion(Message(found.offer, "change.daily_use", "learned_use", (offer,)))
+        else:
+            field.set_suggestion(None)
 
     def _show_messages(self, messages: tuple[Message, ...]) -> None:
         # What is merely still empty needs no red mark beside it; the answer's place says it.

@@ -173,6 +173,7 @@ class FieldShell(QWidget):
         self._own: Message | None = None
         self._outside: Message | None = None
         self._told: Message | None = None
+        self._suggestion: Message | None = None
         self._within = False
         set_role(self.label, "caption")
         self.column = QVBoxLayout(self)
@@ -194,6 +195,12 @@ class FieldShell(QWidget):
         """Show a refusal that came from outside the field, or take it away."""
         if message != self._outside:
             self._outside = message
+            self._refresh()
+
+    def set_suggestion(self, suggestion: Message | None) -> None:
+        """Offer a value while the keeper is in the field and nothing is wrong with it; None takes the offer away."""
+        if suggestion != self._suggestion:
+            self._suggestion = suggestion
             self._refresh()
 
     @property
@@ -237,6 +244,8 @@ class FieldShell(QWidget):
         if spoken.accessibleDescription() != description:
             spoken.setAccessibleDescription(description)
         on_slip, slip_sign = (self._told, "") if self._told else (message, sign)
+        if on_slip is None and self._within and self.frame.state in ("empty", "derived"):
+            on_slip = self._suggestion
         needed = on_slip is not None and (
             asking or (self._within and (bool(on_slip.offers) or on_slip is self._told or not self.note.fits()))
         )

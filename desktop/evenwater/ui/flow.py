@@ -68,25 +68,25 @@ class FlowRow(QLayout):
 
     def _place(self, rect: QRect, *, only_measure: bool) -> int:
         x, y, line = rect.x(), rect.y(), 0
-        placed: list[tuple[QLayoutItem, int]] = []
+        placed: list[tuple[QLayoutItem, QRect]] = []
         for item in self._items:
             if item.isEmpty():
                 continue  # a hidden button takes no room, nor the space beside it
-            size = item.sizeHint()
+            # What is wider than a whole line gets the line, and must make do with it.
+            size = item.sizeHint().boundedTo(QSize(max(rect.width(), item.minimumSize().width()), 1 << 20))
             if placed and x + size.width() > rect.right() + 1:
                 self._settle(placed, y, line, only_measure)
                 x, y, line, placed = rect.x(), y + line + self.spacing(), 0, []
-            placed.append((item, x))
+            placed.append((item, QRect(QPoint(x, y), size)))
             x += size.width() + self.spacing()
             line = max(line, size.height())
         self._settle(placed, y, line, only_measure)
         return y + line - rect.y()
 
     @staticmethod
-    def _settle(placed: list[tuple[QLayoutItem, int]], y: int, line: int, only_measure: bool) -> None:
+    def _settle(placed: list[tuple[QLayoutItem, QRect]], y: int, line: int, only_measure: bool) -> None:
         """Set one line of items on a common middle."""
         if only_measure:
             return
-        for item, x in placed:
-            size = item.sizeHint()
-            item.setGeometry(QRect(QPoint(x, y + (line - size.height()) // 2), size))
+        for item, place in placed:
+            item.setGeometry(QRect(QPoint(place.x(), y + (line - place.height()) // 2), place.size()))

@@ -105,5 +105,9 @@ class LabelActions(QObject):
         self._show_preview()
 
     def _show_preview(self) -> None:
-        if self._preview is not None and self._preview.isVisible() and self._label is not None:
+        if self._preview is None or not self._preview.isVisible():
+            return
+        if self._label is None:
+            self._preview.clear("This batch has no label yet.")
+        else:
             self._preview.show_card(self._label, self.paper().name)

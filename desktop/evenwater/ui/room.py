@@ -7,16 +7,21 @@ from PySide6.QtGui import QAction, QKeySequence, QResizeEvent
 from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QListView, QStackedWidget, QVBoxLayout, QWidget
 
 from evenwater.engine.catalogue import Catalogue
+from evenwater.screens.rounds import Duty
 from evenwater.session import Document
 from evenwater.ui.correct_sheet import CorrectSheet
+from evenwater.ui.learning import Learning
+from evenwater.ui.log_sheet import LogSheet
 from evenwater.ui.records_pane import JUGS, SYSTEMS, RecordsPane
+from evenwater.ui.rounds_sheet import RoundsSheet
+from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.stocks_sheet import StocksSheet
 from evenwater.ui.theme import GRID, pixels, set_role
 
 _PANE_WIDTH = 18 * GRID
 _ROOMY_WIDTH = 1180
-SHEETS = ("Correct", "Stocks")
-_CORRECT, _STOCKS = range(len(SHEETS))
+SHEETS = ("Rounds", "Correct", "Stocks", "Log")
+_ROUNDS, _CORRECT, _STOCKS, _LOG = range(len(SHEETS))
 
 
 class SheetList(QListView):
@@ -75,11 +80,15 @@ class Room(QWidget):
         self.sheets = SheetList(self)
         self.systems = RecordsPane(document, SYSTEMS, self)
         self.jugs = RecordsPane(document, JUGS, self)
-        self.sheet = CorrectSheet(document, catalogue, self)
+        self.learning = Learning(document, catalogue, self)
+        self.sheet = CorrectSheet(document, catalogue, self.learning, self)
         self.stocks = StocksSheet(document, catalogue, self)
+        self.log = LogSheet(document, catalogue, self.learning, self)
+        self.rounds = RoundsSheet(document, catalogue, self)
         self._panes, self._shown = QStackedWidget(self), QStackedWidget(self)
-        for pane, sheet in ((self.systems, self.sheet), (self.jugs, self.stocks)):
+        for pane in (self.systems, self.jugs):
             self._panes.addWidget(pane)
+        for sheet in (self.rounds, self.sheet, self.stocks, self.log):
             self._shown.addWidget(sheet)
         self.side = QWidget(self)
         self.side.setFixedWidth(pixels(self.font(), _PANE_WIDTH))
@@ -98,7 +107,8 @@ class Room(QWidget):
         self.jugs.chosen.connect(self._choose_jug)
         self.sheet.system_wanted.connect(self.systems.choose)
         self.stocks.jug_wanted.connect(self.jugs.choose)
-        for header in (self.sheet.header, self.stocks.header):
+        self.rounds.opened.connect(self._open_duty)
+        for header in self._headers():
             header.systems.toggled.connect(self._fold)
             header.travelled.connect(self._travelled)
 
@@ -110,13 +120,17 @@ class Room(QWidget):
         if narrow == self._narrow:
             return
         self._narrow = narrow
-        for header in (self.sheet.header, self.stocks.header):
+        for header in self._headers():
             header.systems.setVisible(narrow)
             header.systems.setChecked(False)
         self.side.setVisible(not narrow)
 
+    def _headers(self) -> tuple[SheetHeader, ...]:
+        return (self.rounds.header, self.sheet.header, self.stocks.header, self.log.header)
+
     def start(self) -> None:
         """Show the first system."""
+        self.show_sheet(_CORRECT)
         self.sheet.show_system(self.systems.current())
         self.sheet.focus_first()
 
@@ -124,18 +138,19 @@ class Room(QWidget):
         """End what is being typed, before the window closes."""
         self.sheet.settle()
         self.stocks.settle()
+        self.learning.close()
 
     def _fold(self, shown: bool) -> None:
         """Show the lists, or fold them away; the buttons of all sheets say so."""
         self.side.setVisible(shown)
-        for header in (self.sheet.header, self.stocks.header):
+        for header in self._headers():
             header.systems.setChecked(shown)
 
     @Slot(int)
     def show_sheet(self, number: int) -> None:
         """Show a sheet by its number."""
         self._document.commit_point()
-        self._panes.setCurrentIndex(number)
+        self._panes.setCurrentWidget(self.jugs if number == _STOCKS else self.systems)
         self._shown.setCurrentIndex(number)
         # Else the focus lands on whatever button comes next, and a stray key presses it.
         pane = self.jugs if number == _STOCKS else self.systems
@@ -143,12 +158,30 @@ class Room(QWidget):
             pane.list.setFocus()
         if number == _STOCKS:
             self.stocks.show_jug(self.jugs.current())
+        elif number == _ROUNDS:
+            self.rounds.refresh()
+        elif number == _LOG:
+            self.log.show_system(self.systems.current())
         else:
             self.sheet.refresh()
+
+    def _open_duty(self, duty: Duty) -> None:
+        """Open what a line of the rounds is about."""
+        self.sheets.choose(SHEETS.index(duty.sheet))
+        if duty.sheet == "Stocks":
+            self.jugs.choose(duty.record)
+            return
+        self.systems.choose(duty.record)
+        if duty.sheet == "Log":
+            self.log.begin_reading(duty.subject)
+        else:
+            self.sheet.show_parameter(duty.subject)
 
     @Slot(str)
     def _choose_system(self, system_id: str) -> None:
         self.sheet.show_system(system_id)
+        if self._shown.currentWidget() is self.log:
+            self.log.show_system(system_id)
 
     @Slot(str)
     def _choose_jug(self, stock_id: str) -> None:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from PySide6.QtCore import QItemSelectionModel, QModelIndex, QStringListModel, Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, QObject, QStringListModel, Qt, QTimer, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -64,6 +64,7 @@ class StocksSheet(QWidget):
         self._soon.setInterval(0)
         self._lay_out()
         self._connect()
+        self.form.installEventFilter(self)
 
     def _button(self, text: str, role: str) -> QPushButton:
         button = QPushButton(text, self)
@@ -144,6 +145,12 @@ class StocksSheet(QWidget):
         bar = self._scroll.verticalScrollBar().sizeHint().width()
         self._form_least = least
         self._scroll.setFixedWidth(max(least, self.form.minimumSizeHint().width() + bar))
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Follow the form when its fields ask for more width."""
+        if watched is self.form and event.type() == QEvent.Type.LayoutRequest:
+            self._widen_form(self._form_least)
+        return super().eventFilter(watched, event)
 
     # Showing
 
