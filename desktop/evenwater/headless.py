@@ -12,7 +12,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
-from evenwater import headless_chemistry, headless_stock
+from evenwater import headless_chemistry, headless_consumption, headless_stock, headless_upkeep
 from evenwater.assets import resources
 from evenwater.engine import catalogue, intake
 from evenwater.engine.catalogue import Catalogue
@@ -140,6 +140,10 @@ def answer_file(file: Path, known: Catalogue, now: datetime) -> Outcome:
         return headless_chemistry.answer(raw, known)
     if raw["kind"] == "stock":
         return headless_stock.answer(raw, known)
+    if raw["kind"] == "consumption":
+        return headless_consumption.answer(raw, known, now)
+    if raw["kind"] == "upkeep":
+        return headless_upkeep.answer(raw, known, now)
     return _correction(raw, known, now)
 
 

@@ -10,7 +10,7 @@ from typing import Any
 
 from evenwater.engine.fields import DOSES_PER_DAY
 
-KINDS = ("correction", "convert", "stock", "chemistry")
+KINDS = ("correction", "convert", "stock", "chemistry", "upkeep", "consumption")
 _TRUE = "true"
 _TIME = "2026-11-25T09:00:00+00:00"
 # Each field as it is written, which is also what a fault shows.
@@ -60,6 +60,23 @@ _CHEMISTRY = {
 _CHEMISTRY_NEEDED = {
     "system": ("net_volume", "salinity", "temperature", "alkalinity"),
     "addition": ("chemical", "amount"),
+}
+# What an upkeep has besides the tables of a correction.
+_UPKEEP = ("kind", "now", "system", "item", "exchange", "planned")
+_ITEM = {"parameter": '"alkalinity"', "measured": '"8.0 dKH"', "daily_use": '"0.9 dKH per day"'}
+_EXCHANGE = {
+    "per_day": '"3.4 L per day"', "alkalinity": '"7 dKH"', "calcium": '"420 mg/L"', "magnesium": '"1300 mg/L"',
+    "potassium": '"400 mg/L"', "strontium": '"8 mg/L"', "iodide": '"0.06 mg/L"', "nitrate": '"0 mg/L as NO3"',
+    "phosphate": '"0 mg/L as PO4"', "salinity": '"35"',
+}  # fmt: skip
+_PLANNED = {
+    "parameter": '"magnesium"', "rise_per_day": '"20 mg/L per day"', "days_left": '"4"', "doses_per_day": "24",
+}  # fmt: skip
+_RECORD = {"now": _TIME, "parameter": '"alkalinity"', "kit_accuracy": '"0.3 dKH"'}
+_RECORD_ROWS = {
+    "reading": {"at": _TIME, "value": '"8.0 dKH"'},
+    "dose": {"at": _TIME, "raises": '"0.8 dKH"', "volume": '"80 mL"'},
+    "exchange": {"at": _TIME, "share": '"10 %"', "new_water": '"7.0 dKH"'},
 }
 # The three ways to say what strength is wanted, each with the fields that it needs.
 _WAYS = (("strength",), ("dose", "water", "raises"), ("partner",))
@@ -111,6 +128,10 @@ def faults(raw: Mapping[str, Any], text: str) -> list[Fault]:
         found = _stock(raw)
     elif kind == "chemistry":
         found = _chemistry(raw)
+    elif kind == "upkeep":
+        found = _upkeep(raw)
+    elif kind == "consumption":
+        found = _consumption(raw)
     else:
         found = _correction(raw)
     return [Fault(line_of(text, path), path, said) for path, said in found]
@@ -131,9 +152,9 @@ def _correction(raw: Mapping[str, Any]) -> list[tuple[str, str]]:
     return found
 
 
-def _needed_of_additive(given: Mapping[str, Any]) -> tuple[str, ...]:
+def _needed_of_additive(given: Any) -> tuple[str, ...]:
     """Return which fields an additive needs: a label none besides, limewater no mass."""
-    if "label" in given:
+    if not isinstance(given, Mapping) or "label" in given:
         return ()
     return ("chemical", "made_up_to") if given.get("saturated") is True else _NEEDED["additive"]
 
@@ -194,6 +215,62 @@ def _chemistry(raw: Mapping[str, Any]) -> list[tuple[str, str]]:
     return found
 
 
+def _upkeep(raw: Mapping[str, Any]) -> list[tuple[str, str]]:
+    found = [(name, _unknown(_UPKEEP)) for name in raw if name not in _UPKEEP]
+    if "now" in raw:
+        found += _value("now", raw["now"], _TIME)
+    found += _table(raw, "system", _CORRECTION["system"], _NEEDED["system"])
+    if "exchange" in raw:
+        found += _table(raw, "exchange", _EXCHANGE, ("per_day",))
+    if not raw.get("item"):
+        found.append(("item", "is missing. Write [[item]], [item.additive] and [item.pump] for each value to keep."))
+    for name, spec, needed in (("item", _ITEM, ("parameter",)), ("planned", _PLANNED, tuple(_PLANNED)[:3])):
+        for here, row in _rows(raw, name, found):
+            inner = ("additive", "pump") if name == "item" else ()
+            own = {field: value for field, value in row.items() if field not in inner}
+            found += _fields(here, own, spec) + _missing(here, own, needed, spec)
+            for table in inner:
+                wanted = _needed_of_additive(row.get(table, {})) if table == "additive" else _NEEDED[table]
+                found += [(f"{here}.{path}", said) for path, said in _table(row, table, _CORRECTION[table], wanted)]
+    return found
+
+
+def _consumption(raw: Mapping[str, Any]) -> list[tuple[str, str]]:
+    allowed = ("kind", *_RECORD, "system", "additive", *_RECORD_ROWS)
+    found = [(name, _unknown(allowed)) for name in raw if name not in allowed]
+    top = {name: raw[name] for name in _RECORD if name in raw}
+    found += _fields("", top, _RECORD) + _missing("", top, ("parameter",), _RECORD)
+    in_volumes = False
+    for name, spec in _RECORD_ROWS.items():
+        for here, row in _rows(raw, name, found):
+            needed = tuple(spec)
+            if name == "dose":
+                needed = ("at", "volume" if "volume" in row else "raises")
+                in_volumes = in_volumes or "volume" in row
+                if "volume" in row and "raises" in row:
+                    found.append((f"{here}.volume", "stands beside raises. Give one of the two."))
+            found += _fields(here, row, spec) + _missing(here, row, needed, spec)
+    found += _table(raw, "system", _CORRECTION["system"], _NEEDED["system"] if in_volumes else ())
+    wanted = _needed_of_additive(raw.get("additive", {})) if in_volumes or "additive" in raw else ()
+    return found + _table(raw, "additive", _CORRECTION["additive"], wanted)
+
+
+def _rows(raw: Mapping[str, Any], name: str, found: list[tuple[str, str]]) -> list[tuple[str, Mapping[str, Any]]]:
+    """Return the tables of a list with their paths; what is no such list is noted."""
+    rows = raw.get(name, [])
+    if not isinstance(rows, list) or not all(isinstance(row, Mapping) for row in rows):
+        found.append((name, f"must be a list of tables: [[{name}]]"))
+        return []
+    return [(f"{name}.{number}", row) for number, row in enumerate(rows, start=1)]
+
+
+def _table(raw: Mapping[str, Any], table: str, spec: Mapping[str, str], needed: Sequence[str]) -> list[tuple[str, str]]:
+    given = raw.get(table, {})
+    if not isinstance(given, Mapping):
+        return [(table, f"must be a table: [{table}]")]
+    return _fields(table, given, spec) + _missing(table, given, needed, spec)
+
+
 def _fields(
     table: str, given: Mapping[str, Any], spec: Mapping[str, str], label: Mapping[str, str] = _LABEL
 ) -> list[tuple[str, str]]:
@@ -242,7 +319,7 @@ def _value(path: str, value: Any, example: str) -> list[tuple[str, str]]:
         return [(path, f"must be a date and time with its offset, without quotes, like {example}.")]
     if example == _TRUE:
         return [] if isinstance(value, bool) else [(path, "must be true or false, without quotes.")]
-    if path == DOSES_PER_DAY.path:
+    if path.rpartition(".")[2] == DOSES_PER_DAY.path.rpartition(".")[2]:
         most = int(DOSES_PER_DAY.high)
         if isinstance(value, int) and not isinstance(value, bool) and DOSES_PER_DAY.low <= value <= most:
             return []
@@ -279,6 +356,9 @@ def line_of(text: str, path: str) -> int:
     int
         Line number, counted from one.
     """
+    row = re.fullmatch(r"(\w+)\.(\d+)\.?(.*)", path)
+    if row:
+        return _line_in_row(text, row[1], int(row[2]), row[3])
     table = path.rpartition(".")[0]
     here, table_line = "", 0
     for number, line in enumerate(text.split("\n"), start=1):
@@ -292,3 +372,14 @@ def line_of(text: str, path: str) -> int:
             return number
     # An inline table, as in label = {...}: the line of the table itself.
     return table_line or (line_of(text, table) if table else 0)
+
+
+def _line_in_row(text: str, name: str, number: int, field: str) -> int:
+    """Return the line of a field in one of several tables of the same name, or where the table begins."""
+    lines = text.split("\n")
+    starts = [n for n, line in enumerate(lines) if re.match(rf"\s*\[\[\s*{name}\s*\]\]", line)]
+    if number > len(starts):
+        return line_of(text, name)
+    begin, end = starts[number - 1], starts[number] if number < len(starts) else len(lines)
+    inside = line_of("\n".join(lines[begin:end]), f"{name}.{field}") if field else 1
+    return begin + max(inside, 1)

@@ -8,7 +8,10 @@ from typing import Any
 from evenwater.engine.quantities import figure, significant
 from evenwater.engine.reasons import Reason
 from evenwater.engine.units import KINDS
+from evenwater.screens.consumption_words import OF_VALUES
+from evenwater.screens.consumption_words import SENTENCES as _CONSUMPTION
 from evenwater.screens.shown import NBSP, Shown, about, date_time, dose, with_unit
+from evenwater.screens.upkeep_words import SENTENCES as _UPKEEP
 
 # In the order of the form.
 FIELD_WORDS = {
@@ -228,6 +231,7 @@ def _implausible(p: Params, s: Shown) -> str:
 
 # What the planner says about a reading, a target, an additive or a pump.
 _PLAN: dict[str, Callable[[Params, Shown], str]] = {
+    **OF_VALUES,
     "implausible": _implausible,
     "reading_in_the_future": lambda p, s: (
         f"The reading is dated {date_time(p['measured_at'].astimezone(s.zone))}, which is still to come. Correct the time."
@@ -363,7 +367,7 @@ def _below_smallest(p: Params) -> str:
 
 def known(code: str) -> bool:
     """Return whether there is a sentence for a code."""
-    return any(code in table for table in (_ENTRY, _STOCK, _CHEMISTRY, _PLAN))
+    return any(code in table for table in (_ENTRY, _STOCK, _CHEMISTRY, _UPKEEP, _CONSUMPTION, _PLAN))
 
 
 def sentence(reason: Reason, shown: Shown | None = None) -> str:
@@ -386,7 +390,7 @@ def sentence(reason: Reason, shown: Shown | None = None) -> str:
     KeyError
         When the code has no sentence, or needs a unit that was not given.
     """
-    for table in (_ENTRY, _STOCK, _CHEMISTRY):
+    for table in (_ENTRY, _STOCK, _CHEMISTRY, _UPKEEP, _CONSUMPTION):
         if reason.code in table:
             return table[reason.code](reason.params)
     if shown is None:

@@ -8,19 +8,20 @@ import uuid
 from collections.abc import Callable, Mapping, Sequence
 from datetime import datetime
 
-from PySide6.QtCore import QObject, QTimer, Signal
+from PySide6.QtCore import QObject, Signal
 
 from evenwater.engine.quantities import Typed
 from evenwater.engine.reasons import Reason
 from evenwater.session import edits
 from evenwater.session.changes import Change, RecordsChange, UndoState
 from evenwater.session.edits import NewRecord
+from evenwater.session.entry_log import EntryLog
 from evenwater.session.mirror import Mirror
-from evenwater.session.waiting import WaitingLine
-from evenwater.store import Card, Label, SetField, State, Step, Store, StoreError, label_of
+from evenwater.session.saver import Saver
+from evenwater.store import Card, Entry, SetField, State, Step, Store, StoreError, label_of
 
 
-class Document(QObject):
+class Document(Saver):
     """The open document on top of a ``Store``.
 
     An edit is saved before it is announced, except that typing within one field may wait for
@@ -34,27 +35,15 @@ class Document(QObject):
     """Carries a ``Change``."""
     recordsChanged = Signal(object)
     """Carries a ``RecordsChange``; comes before the ``changed`` of the same edit."""
-    undoChanged = Signal(object)
-    """Carries an ``UndoState``."""
     cardsChanged = Signal(object)
     """Carries the initiator: the list of issued cards, or the state of one, is another."""
-    saveFailed = Signal(object)
-    """Carries the ``Reason``."""
-    saveRestored = Signal(object)
-    """Carries the number of steps that were waiting."""
 
     def __init__(self, store: Store, parent: QObject | None = None, typing_ms: int = 0) -> None:
         """Show what ``store`` holds. Raises ``StoreError`` when it cannot be read at all."""
-        super().__init__(parent)
-        self._later = QTimer(self)
-        self._later.setSingleShot(True)
-        self._later.setInterval(typing_ms)
-        self._later.timeout.connect(self._save_typing)
-        self._store = store
+        super().__init__(store, parent, typing_ms)
         self._mirror = Mirror(store.snapshot())
-        self._waiting = WaitingLine()
-        self._failing = False
-        self._undo_state = UndoState(store.can_undo(), store.can_redo())
+        self.log = EntryLog(self, store, self._waiting)
+        """The entries and plans."""
 
     # Reading
 
@@ -108,13 +97,6 @@ class Document(QObject):
             sets = tuple(SetField(record_id, name, typed) for name, typed in changed.items())
             self._do(Step("edit", (*edits.birth(self._mirror, record_id), *sets)), initiator)
 
-    def commit_point(self) -> None:
-        """End the typing in a field, as when the focus leaves it or Enter is pressed."""
-        if self._later.isActive():
-            self._save_typing()
-        self._waiting.commit_point()
-        self._store.commit_point()
-
     def add_record(self, kind: str, fields: Mapping[str, Typed], initiator: object = None, record_id: str = "") -> str:
         """Add a record at the end of its list and return its id."""
         new = NewRecord(kind, fields, record_id or uuid.uuid4().hex)
@@ -143,18 +125,20 @@ class Document(QObject):
         if gone:
             self._do(Step("remove", gone), initiator)
 
-    def fill(self, records: Sequence[NewRecord], initiator: object = None) -> bool:
+    def fill(self, records: Sequence[NewRecord], initiator: object = None, entries: Sequence[Entry] = ()) -> bool:
         """Fill a log that has never held anything; this is its beginning and cannot be undone.
 
         Returns False, after ``saveFailed``, when the log is not new or cannot be written.
         """
         making = tuple(edit for record in records for edit in edits.making(record))
         try:
-            self._store.fill(Step("add", making))
+            self._store.fill(Step("add", making), entries)
         except StoreError as error:
             self.saveFailed.emit(error.reason)
             return False
         self._reload(initiator)
+        if entries:
+            self.log.announce_any()
         return True
 
     def undo(self, initiator: object = None) -> bool:
@@ -165,68 +149,11 @@ class Document(QObject):
         """Bring the step undone last back; False when there is none or the disk refuses."""
         return self._travel(self._store.redo, initiator)
 
-    def undo_text(self) -> Label | None:
-        """Return what undo would take back, as codes for the words on the button."""
-        return self._undo_state.undo
-
-    def redo_text(self) -> Label | None:
-        """Return what redo would bring back, as codes for the words on the button."""
-        return self._undo_state.redo
-
-    # Saving
-
-    def unsaved(self) -> int:
-        """Return how many steps are only in memory."""
-        return len(self._waiting)
-
-    def _save_typing(self) -> None:
-        """Save what was typed; what undo would do has been announced with the key."""
-        if not self.save():
-            self._announce_undo()
-
-    def save(self) -> bool:
-        """Try to save what is waiting; False, after ``saveFailed``, when something still is."""
-        self._later.stop()
-        tried = len(self._waiting)
-        refusals = self._waiting.save_to(self._store)
-        stuck = len(self._waiting) > 0
-        for reason in refusals:
-            self.saveFailed.emit(reason)
-        if len(refusals) > stuck:
-            # What was refused and does not wait is lost, and must not be shown any longer.
-            self._reload(None)
-        if stuck:
-            self._failing = True
-            return False
-        if self._failing:
-            self._failing = False
-            self.saveRestored.emit(tried)
-        return True
-
-    def refresh(self) -> None:
-        """Show what other windows and programs have saved; to be called when a window is activated."""
-        try:
-            elsewhere = self._store.changed_elsewhere()
-        except StoreError as error:
-            self.saveFailed.emit(error.reason)
-            return
-        if elsewhere:
-            self._reload(None)
-            self.cardsChanged.emit(None)
-
-    def backup_fault(self) -> Reason | None:
-        """Return why today's copy of the log could not be made, or None."""
-        return self._store.backup_fault
-
-    def close(self) -> bool:
-        """Save what is waiting and close the log; False when something was lost."""
-        saved = self.save()
-        self._later.stop()
-        try:
-            self._store.close()
-        except StoreError as error:
-            self.saveFailed.emit(error.reason)
-        return saved
+    def show_again(self) -> None:
+        """Read the log again, lay what is waiting over it, announce what is different, or may be."""
+        self._reload(None)
+        self.log.announce_any()
+        self.cardsChanged.emit(None)
 
     # Cards
 
@@ -284,15 +211,10 @@ class Document(QObject):
         batch of the jug claims a later instant, the first one after that is noted.
         Returns False, after ``saveFailed``, when it is not on the disk, or an edit before it is not.
         """
-        self.commit_point()
-        if not self.save():
+        done = self.at_once(lambda: self._store.put_in_use(batch_id, at, void))
+        if done is None:
             return False
-        self.refresh()
-        try:
-            step, gone = self._store.put_in_use(batch_id, at, void)
-        except StoreError as error:
-            self.saveFailed.emit(error.reason)
-            return False
+        step, gone = done
         if step is not None:
             self._mirror.apply(step.edits)
             self._announce(*edits.touched(self._mirror, step.edits), initiator)
@@ -328,6 +250,9 @@ class Document(QObject):
         if step is None:
             return False
         self._reload(initiator)
+        self.log.announce(step, initiator)
+        if step.plans:
+            self.cardsChanged.emit(initiator)
         return True
 
     def _reload(self, initiator: object) -> None:
@@ -349,18 +274,4 @@ class Document(QObject):
         for record_id, names in fields.items():
             self.changed.emit(Change(record_id, names, initiator))
         if not self._later.isActive():
-            self._announce_undo()
-
-    def _announce_undo(self) -> None:
-        """Say what undo and redo would do now, when it is something else than before."""
-        try:
-            state = UndoState(self._store.can_undo(), self._store.can_redo())
-        except StoreError as error:
-            self.saveFailed.emit(error.reason)
-            return
-        self._show_undo(state)
-
-    def _show_undo(self, state: UndoState) -> None:
-        if state != self._undo_state:
-            self._undo_state = state
-            self.undoChanged.emit(state)
+            self.announce_undo()

@@ -2,15 +2,32 @@
 
 from evenwater.store.batches import BATCH, IN_USE_FROM, belongs, in_use
 from evenwater.store.cards import Card, State
+from evenwater.store.entries import (
+    ENTRY_KINDS,
+    Entry,
+    EntryKind,
+    Logged,
+    Version,
+    alike,
+    around,
+    content_id,
+    near,
+    total_ml,
+)
+from evenwater.store.entry_reading import Columns, columns_of
 from evenwater.store.errors import StoreError
-from evenwater.store.log import Clock, Store
+from evenwater.store.log import Store
+from evenwater.store.logbook import Clock
+from evenwater.store.plans import REPLACED, Plan
 from evenwater.store.records import Snapshot
 from evenwater.store.steps import (
     NOTHING,
     AddRecord,
     Edit,
     Label,
+    PlanChange,
     RemoveRecord,
+    Scope,
     SetField,
     Step,
     label_of,
@@ -18,21 +35,37 @@ from evenwater.store.steps import (
 
 __all__ = [
     "BATCH",
+    "ENTRY_KINDS",
     "IN_USE_FROM",
     "NOTHING",
+    "REPLACED",
     "AddRecord",
     "Card",
     "Clock",
+    "Columns",
     "Edit",
+    "Entry",
+    "EntryKind",
     "Label",
+    "Logged",
+    "Plan",
+    "PlanChange",
     "RemoveRecord",
+    "Scope",
     "SetField",
     "Snapshot",
     "State",
     "Step",
     "Store",
     "StoreError",
+    "Version",
+    "alike",
+    "around",
     "belongs",
+    "columns_of",
+    "content_id",
     "in_use",
     "label_of",
+    "near",
+    "total_ml",
 ]

@@ -92,6 +92,10 @@ class Cards:
             raise refused("store.card_unknown", plan_id=unknown)
         return self._void_where(cards, lambda known: known.plan_id in plan_ids)
 
+    def void_known(self, plan_ids: Collection[str]) -> list[Card]:
+        """Declare those of these cards void that are there and in use, and return them."""
+        return self._void_where(self.all(), lambda known: known.plan_id in plan_ids) if plan_ids else []
+
     def void_of(self, stock_id: str, keep: Collection[str]) -> list[Card]:
         """Declare void what is in use for any batch of a stock, but for the plans to keep; return them."""
         return self._void_where(

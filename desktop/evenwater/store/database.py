@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 import sqlite3
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from contextlib import contextmanager
 from typing import Any
 
 import peewee
 
-from evenwater.store.errors import translated
+from evenwater.store.errors import refused, translated
 
 Row = tuple[Any, ...]
 
@@ -28,7 +28,7 @@ class Database:
         """
         self.name = name
         # FULL: a commit that was acknowledged survives a power cut, not only a crash.
-        pragmas = (("foreign_keys", 1), ("synchronous", "FULL"))
+        pragmas = (("foreign_keys", 1), ("synchronous", "FULL"), ("cache_size", -8000))
         self._peewee = peewee.SqliteDatabase(
             location, pragmas=pragmas, timeout=busy_seconds, uri=True, autoconnect=False
         )
@@ -51,10 +51,16 @@ class Database:
         with translated(self.name):
             query.execute(self._peewee)
 
-    def sql(self, statement: str) -> list[Row]:
-        """Run one literal statement, for schema and pragmas; never with anything typed in it."""
+    def sql(self, statement: str, *values: object) -> list[Row]:
+        """Run one literal statement; what was typed goes into ``values``, never into the statement."""
         with translated(self.name):
-            return [tuple(row) for row in self._peewee.execute_sql(statement).fetchall()]  # type: ignore[no-untyped-call]
+            rows: list[Row] = self._peewee.execute_sql(statement, values).fetchall()  # type: ignore[no-untyped-call]
+            return rows
+
+    def many(self, statement: str, rows: Iterable[Row]) -> None:
+        """Run one literal statement once for each of the rows of values."""
+        with translated(self.name):
+            self.connection.executemany(statement, rows)
 
     def pragma(self, name: str) -> Any:
         """Return the single value of a pragma."""
@@ -64,10 +70,26 @@ class Database:
     def writing(self) -> Iterator[None]:
         """Open a transaction that takes the write lock at once and ends with a commit.
 
-        Taking it at once means that what is read inside is what is written over.
+        Taking it at once means that what is read inside is what is written over. Whoever comes back
+        here from inside such a transaction is refused with ``"store.locked"``, as another window
+        would be: what is done there could be rolled back with the rest although it was said to be saved.
         """
-        with translated(self.name), self._peewee.transaction("IMMEDIATE"):
-            yield
+        if self._peewee.in_transaction():
+            raise refused("store.locked", file=self.name, detail="a transaction is open")
+        failure: BaseException | None = None
+        with translated(self.name):
+            try:
+                with self._peewee.transaction("IMMEDIATE"):
+                    try:
+                        yield
+                    except BaseException as error:
+                        failure = error
+                        raise
+            except peewee.OperationalError:
+                # On a full disk SQLite rolls back by itself, and that there is nothing left to roll back is no news.
+                if failure is None or self.connection.in_transaction:
+                    raise
+                raise failure from None
 
     @contextmanager
     def reading(self) -> Iterator[None]:

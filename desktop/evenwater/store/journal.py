@@ -1,8 +1,10 @@
-"""The journal of edits: what makes undo work after the program, or the machine, was switched off."""
+"""The journal of steps: what makes undo work after the program, or the machine, was switched off."""
 
 from __future__ import annotations
 
+import json
 from collections.abc import Sequence
+from dataclasses import astuple
 from datetime import datetime
 from typing import Any
 
@@ -14,16 +16,24 @@ from evenwater.store.steps import (
     NOTHING,
     AddRecord,
     Edit,
+    PlanChange,
+    PlanState,
     RemoveRecord,
+    Scope,
     SetField,
     Step,
     instant_from,
     instant_text,
 )
-from evenwater.store.tables import Journal, Record
+from evenwater.store.tables import Journal, PlanRow, Record
 
 # Older steps are forgotten; the values they led to stay.
 LIMIT = 1000
+
+# An entry, and the number of the version of it in the history that undo brings back; None where there was none.
+Move = tuple[str, int | None]
+
+_POINT = "INSERT INTO journal_entry (journal_id, entry_id, back) VALUES (?, ?, ?)"
 
 
 class StepJournal:
@@ -41,7 +51,7 @@ class StepJournal:
         return self._number(fn.MIN(Journal.step), undone=True)
 
     def step(self, number: int) -> Step | None:
-        """Return step ``number`` with its edits in the order in which they were made."""
+        """Return step ``number`` with what it did in the order in which it was done."""
         columns = (
             Journal.action, Journal.record_id, Record.kind, Journal.field,
             Journal.before_text, Journal.before_unit, Journal.before_shown,
@@ -52,15 +62,25 @@ class StepJournal:
         rows = self._database.rows(query.where(Journal.step == number).order_by(Journal.id))
         if not rows:
             return None
-        return Step(rows[0][10], tuple(_edit(row) for row in rows), number, instant_from(rows[-1][11]))
+        edits = tuple(_edit(row) for row in rows if row[0] not in ("entries", "plan"))
+        touched = tuple(Scope(*each) for row in rows if row[0] == "entries" for each in json.loads(row[7]))
+        plans = tuple(self._plan(row) for row in rows if row[0] == "plan")
+        return Step(rows[0][10], edits, number, instant_from(rows[-1][11]), touched, plans)
 
-    def append(self, code: str, edits: Sequence[Edit], at: datetime) -> int:
-        """Write a new step, drop what could have been redone, forget the oldest; return its number."""
+    def append(self, step: Step, at: datetime, moves: Sequence[Move] = ()) -> int:
+        """Write a new step, drop what could have been redone, forget the oldest; return its number.
+
+        ``moves`` are the entries that changed, in the series that ``step`` touches.
+        """
         self._database.run(Journal.delete().where(Journal.undone == True))  # noqa: E712  (SQL, not Python)
         number = self.last_done() + 1
-        for edit in edits:
-            row = {"step": number, "code": code, "at_utc": instant_text(at), "undone": False, **_columns(edit)}
-            self._database.run(Journal.insert(row))
+        written = {"step": number, "code": step.code, "at_utc": instant_text(at), "undone": False}
+        for columns in (*map(_columns, step.edits), *map(_plan_columns, step.plans)):
+            self._database.run(Journal.insert({**written, **columns}))
+        if step.touched:
+            self._database.run(Journal.insert({**written, **_touched_columns(step.touched)}))
+            ((row,),) = self._database.sql("SELECT max(id) FROM journal")
+            self._database.many(_POINT, [(row, *move) for move in moves])
         self._database.run(Journal.delete().where(Journal.step <= number - LIMIT))
         return number
 
@@ -82,6 +102,10 @@ class StepJournal:
         """Note that step ``number`` is undone, or done again."""
         self._database.run(Journal.update({"undone": undone}).where(Journal.step == number))
 
+    def _plan(self, row: Row) -> PlanChange:
+        (parameter,) = self._database.rows(PlanRow.select(PlanRow.parameter).where(PlanRow.plan_id == row[3]))[0]
+        return PlanChange(row[3], row[1], parameter, _plan_state(row[4:7]), _plan_state(row[7:10]))
+
     def _number(self, which: Any, undone: bool) -> int:
         rows = self._database.rows(Journal.select(which).where(Journal.undone == undone))
         return int(rows[0][0] or 0)
@@ -97,13 +121,35 @@ def _edit(row: Row) -> Edit:
 
 
 def _columns(edit: Edit) -> dict[str, str]:
-    before, after, field = NOTHING, NOTHING, ""
-    action = "add" if isinstance(edit, AddRecord) else "remove"
-    if isinstance(edit, SetField):
-        action, field, before, after = "set", edit.field, edit.before, edit.after
+    if isinstance(edit, AddRecord):
+        return _line("add", edit.record_id)
+    if isinstance(edit, RemoveRecord):
+        return _line("remove", edit.record_id)
+    return _line("set", edit.record_id, edit.field, edit.before, edit.after)
+
+
+def _plan_columns(change: PlanChange) -> dict[str, str]:
+    """Put the state of a plan where a field has its value: when it ended, why, and whether it is undone."""
+    before, after = (Typed(s.ended_utc, s.reason, "undone" if s.undone else "") for s in (change.before, change.after))
+    return _line("plan", change.system_id, change.plan_id, before, after)
+
+
+def _plan_state(columns: Row) -> PlanState:
+    ended_utc, reason, undone = columns
+    return PlanState(ended_utc, reason, undone == "undone")
+
+
+def _touched_columns(touched: Sequence[Scope]) -> dict[str, str]:
+    scopes = json.dumps([astuple(scope) for scope in touched], separators=(",", ":"))
+    return _line("entries", touched[0].system_id, after=Typed(scopes))
+
+
+def _line(
+    action: str, record_id: str, field: str = "", before: Typed = NOTHING, after: Typed = NOTHING
+) -> dict[str, str]:
     return {
         "action": action,
-        "record_id": edit.record_id,
+        "record_id": record_id,
         "field": field,
         "before_text": before.text,
         "before_unit": before.unit,

@@ -1,10 +1,8 @@
-"""The log: one open file with its records, its undo journal and its cards."""
+"""The log: one open file with its records, its entries, its undo journal, its cards and its plans."""
 
 from __future__ import annotations
 
-import time
-from collections.abc import Callable, Collection, Sequence
-from contextlib import AbstractContextManager
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
@@ -13,29 +11,22 @@ from typing import Self
 
 from evenwater.engine.quantities import Typed
 from evenwater.engine.reasons import Reason
-from evenwater.store.backups import copy_daily, day_of
 from evenwater.store.batches import BATCH, IN_USE_FROM, after_all, belongs, stock_of
-from evenwater.store.cards import Card, Cards, State
+from evenwater.store.cards import Card, State
 from evenwater.store.database import Database
-from evenwater.store.errors import StoreError, refused
-from evenwater.store.journal import StepJournal
+from evenwater.store.entries import Entry, micros
+from evenwater.store.entry_writing import Moves
+from evenwater.store.errors import refused
+from evenwater.store.logbook import Clock, LogBook
 from evenwater.store.migrations import MIGRATIONS, Migration
 from evenwater.store.opening import open_file, open_in_memory
 from evenwater.store.records import Records, Snapshot
-from evenwater.store.steps import NOTHING, Label, SetField, Step, instant_text, label_of, utc_now
+from evenwater.store.steps import NOTHING, Label, SetField, Step, instant_text, label_of
 
 # Two keystrokes further apart than this [s] are two steps.
 MERGE_SECONDS = 3.0
 # How long [s] a save waits for another window before it is refused; the window stands still so long.
 BUSY_SECONDS = 0.25
-
-
-@dataclass(frozen=True)
-class Clock:
-    """Where the time comes from: ``now`` for the calendar, ``seconds`` for intervals."""
-
-    now: Callable[[], datetime] = utc_now
-    seconds: Callable[[], float] = time.monotonic
 
 
 @dataclass(frozen=True)
@@ -48,7 +39,7 @@ class _Typing:
     seconds: float
 
 
-class Store:
+class Store(LogBook):
     """One open log. Every method raises ``StoreError`` when the disk or the file refuses.
 
     A method that returned has its work on the disk. The file is for one thread; several windows
@@ -57,18 +48,12 @@ class Store:
 
     def __init__(self, database: Database, file: Path | None, clock: Clock) -> None:
         """Take over an open database; ``file`` is None for one in memory. Use ``open``."""
-        self._database = database
+        super().__init__(database, file, clock)
         self._file = file
-        self._clock = clock
         self._records = Records(database)
-        self._journal = StepJournal(database)
-        self._cards = Cards(database)
         self._typing: _Typing | None = None
-        self._backup_day = ""
-        self.backup_fault: Reason | None = None
-        """Why today's copy could not be made, or None; the log itself goes on."""
         self._seen = int(database.pragma("data_version"))
-        self._copy_once_a_day()
+        self._copies.keep_up(clock.now())
 
     @classmethod
     def open(
@@ -106,8 +91,14 @@ class Store:
         """The file on disk, or None for a log in memory."""
         return self._file
 
+    @property
+    def backup_fault(self) -> Reason | None:
+        """Why the newest daily copy could not be made, or None; the log itself goes on."""
+        return self._copies.fault
+
     def close(self) -> None:
-        """Close the log; nothing waits to be saved, so nothing can fail to be."""
+        """Close the log; nothing waits to be saved, so nothing can fail to be. A copy being made is waited for."""
+        self._copies.close()
         self._database.close()
 
     # Reading
@@ -143,7 +134,7 @@ class Store:
         StoreError
             Nothing of the step is saved then.
         """
-        self._copy_once_a_day()
+        self._copies.keep_up(self._clock.now())
         typing, self._typing = self._typing, None
         with self._writing():
             edits = self._records.complete(step.edits)
@@ -156,7 +147,7 @@ class Store:
                 number = self._journal.last_done()
                 self._journal.lengthen(number, last.after, at)
             else:
-                number = self._journal.append(step.code, edits, at)
+                number = self._journal.append(Step(step.code, tuple(edits)), at)
         if step.code == "edit" and isinstance(last, SetField):
             self._typing = _Typing(number, last.record_id, last.field, seconds)
         return Step(step.code, tuple(edits), number, at)
@@ -166,24 +157,30 @@ class Store:
         self._typing = None
 
     def undo(self) -> Step | None:
-        """Take the last step back and return it, or None when there is none."""
+        """Take the last step back and return it, or None when there is none; no card comes back into use."""
         self.commit_point()
         with self._writing():
             step = self._journal.step(self._journal.last_done())
             if step is not None:
                 for edit in reversed(step.edits):
                     self._records.undo(edit)
+                if step.touched:
+                    self._entries.undo(step.number, micros(self._clock.now()))
+                self._put_plans([(change.plan_id, change.before) for change in reversed(step.plans)])
                 self._journal.mark(step.number, undone=True)
         return step
 
     def redo(self) -> Step | None:
-        """Bring the step undone last back and return it, or None when there is none."""
+        """Bring the step undone last back and return it, or None when there is none; no card comes back into use."""
         self.commit_point()
         with self._writing():
             step = self._journal.step(self._journal.first_undone())
             if step is not None:
                 for edit in step.edits:
                     self._records.redo(edit)
+                if step.touched:
+                    self._entries.redo(step.number, micros(self._clock.now()))
+                self._put_plans([(change.plan_id, change.after) for change in step.plans])
                 self._journal.mark(step.number, undone=False)
         return step
 
@@ -197,8 +194,8 @@ class Store:
         step = self._journal.step(self._journal.first_undone())
         return label_of(step) if step else None
 
-    def fill(self, step: Step) -> None:
-        """Save ``step`` as the beginning of an empty log: there is nothing before it to go back to.
+    def fill(self, step: Step, entries: Sequence[Entry] = ()) -> None:
+        """Save ``step`` and ``entries`` as the beginning of an empty log: there is nothing before it to go back to.
 
         Raises
         ------
@@ -209,6 +206,7 @@ class Store:
             if not self._records.untouched():
                 raise refused("store.not_empty", file=self._database.name)
             self._records.complete(step.edits)
+            self._entries.add(entries, micros(self._clock.now()), Moves())
 
     # Cards
 
@@ -248,7 +246,7 @@ class Store:
             When ``at`` has no zone.
         """
         instant_text(at)  # refuses a wall time before anything is done
-        self._copy_once_a_day()
+        self._copies.keep_up(self._clock.now())
         self.commit_point()
         with self._writing():
             batches = self._records.ids(BATCH)
@@ -258,12 +256,9 @@ class Store:
             moment = after_all(at, [self._records.values(b).get(IN_USE_FROM, NOTHING).text for b in others])
             edits = self._records.complete((SetField(batch_id, IN_USE_FROM, Typed(instant_text(moment))),))
             now = self._clock.now()
-            number = self._journal.append("edit", edits, now) if edits else 0
+            number = self._journal.append(Step("edit", tuple(edits)), now) if edits else 0
             gone = self._cards.void(void)
         return (Step("edit", tuple(edits), number, now) if edits else None), gone
-
-    def _writing(self) -> AbstractContextManager[None]:
-        return self._database.writing()
 
     def _joins(self, typing: _Typing | None, edit: SetField, seconds: float) -> bool:
         """Say whether ``edit`` goes on with the step that was typed last and is still the last one."""
@@ -274,16 +269,3 @@ class Store:
             and self._journal.last_done() == typing.number
             and self._journal.first_undone() == 0
         )
-
-    def _copy_once_a_day(self) -> None:
-        """Keep the dated copy up to date; that it fails must not keep anybody from the log."""
-        now = self._clock.now()
-        day = day_of(now)
-        if self._file is None or day == self._backup_day:
-            return
-        self._backup_day = day
-        try:
-            copy_daily(self._database, self._file, day)
-            self.backup_fault = None
-        except StoreError as error:
-            self.backup_fault = error.reason

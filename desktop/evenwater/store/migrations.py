@@ -103,7 +103,97 @@ def _batches(database: Database) -> None:
         database.sql(statement)
 
 
-MIGRATIONS: tuple[Migration, ...] = (_first_tables, _batches)
+def _entries(database: Database) -> None:
+    """Version 3: the entries of the log, what each said before, and steps of the journal that touch entries.
+
+    A series (system, kind, subject) lies together in the order of time, so that a chart reads one
+    stretch of the file. No entry is ever deleted, and nothing in the history is ever written again.
+    """
+    for statement in (
+        """CREATE TABLE entry (
+            system_id TEXT NOT NULL REFERENCES record (id),
+            kind TEXT NOT NULL,
+            subject TEXT NOT NULL,
+            at_us INTEGER NOT NULL,
+            id TEXT NOT NULL,
+            who TEXT NOT NULL,
+            fields TEXT NOT NULL,
+            value REAL,
+            logged_us INTEGER NOT NULL,
+            removed INTEGER NOT NULL CHECK (removed IN (0, 1)),
+            PRIMARY KEY (system_id, kind, subject, at_us, id)) WITHOUT ROWID""",
+        "CREATE UNIQUE INDEX entry_by_id ON entry (id)",
+        """CREATE TABLE entry_history (
+            number INTEGER NOT NULL PRIMARY KEY,
+            until_us INTEGER NOT NULL,
+            by_whom TEXT NOT NULL,
+            why TEXT NOT NULL,
+            system_id TEXT NOT NULL,
+            kind TEXT NOT NULL,
+            subject TEXT NOT NULL,
+            at_us INTEGER NOT NULL,
+            id TEXT NOT NULL REFERENCES entry (id),
+            who TEXT NOT NULL,
+            fields TEXT NOT NULL,
+            value REAL,
+            logged_us INTEGER NOT NULL,
+            removed INTEGER NOT NULL)""",
+        "CREATE INDEX entry_history_by_id ON entry_history (id, number)",
+        """CREATE TRIGGER entry_is_kept BEFORE DELETE ON entry
+            BEGIN SELECT RAISE(ABORT, 'an entry is never deleted'); END""",
+        """CREATE TRIGGER entry_history_is_kept BEFORE DELETE ON entry_history
+            BEGIN SELECT RAISE(ABORT, 'the history is never deleted'); END""",
+        """CREATE TRIGGER entry_history_is_final BEFORE UPDATE ON entry_history
+            BEGIN SELECT RAISE(ABORT, 'the history is never changed'); END""",
+        # The journal as it was, with two more actions; SQLite cannot change a CHECK in place.
+        """CREATE TABLE wider_journal (
+            id INTEGER NOT NULL PRIMARY KEY,
+            step INTEGER NOT NULL,
+            code TEXT NOT NULL,
+            at_utc TEXT NOT NULL,
+            action TEXT NOT NULL CHECK (action IN ('set', 'add', 'remove', 'entries', 'plan')),
+            record_id TEXT NOT NULL REFERENCES record (id),
+            field TEXT NOT NULL,
+            before_text TEXT NOT NULL,
+            before_unit TEXT NOT NULL,
+            before_shown TEXT NOT NULL,
+            after_text TEXT NOT NULL,
+            after_unit TEXT NOT NULL,
+            after_shown TEXT NOT NULL,
+            undone INTEGER NOT NULL CHECK (undone IN (0, 1)))""",
+        "INSERT INTO wider_journal SELECT * FROM journal",
+        "DROP TABLE journal",
+        "ALTER TABLE wider_journal RENAME TO journal",
+        "CREATE INDEX journal_by_step ON journal (step)",
+        "CREATE INDEX journal_by_state ON journal (undone, step)",
+        # Which entries a step touches, and the versions in the history that undo and redo bring back.
+        """CREATE TABLE journal_entry (
+            journal_id INTEGER NOT NULL REFERENCES journal (id) ON DELETE CASCADE,
+            entry_id TEXT NOT NULL REFERENCES entry (id),
+            back INTEGER REFERENCES entry_history (number),
+            forth INTEGER REFERENCES entry_history (number),
+            PRIMARY KEY (journal_id, entry_id)) WITHOUT ROWID""",
+    ):
+        database.sql(statement)
+
+
+def _plans(database: Database) -> None:
+    """Version 4: the plans that are followed, each with its question as JSON text."""
+    database.sql(
+        """CREATE TABLE plan (
+            plan_id TEXT NOT NULL PRIMARY KEY,
+            system_id TEXT NOT NULL REFERENCES record (id),
+            parameter TEXT NOT NULL,
+            started_utc TEXT NOT NULL,
+            ended_utc TEXT,
+            reason TEXT NOT NULL,
+            body TEXT NOT NULL,
+            undone INTEGER NOT NULL CHECK (undone IN (0, 1)))"""
+    )
+    database.sql("CREATE INDEX plan_by_system ON plan (system_id, parameter)")
+
+
+MIGRATIONS: tuple[Migration, ...] = (_first_tables, _batches, _entries, _plans)
 
 
 def version_of(database: Database, newest: int) -> int:

@@ -10,7 +10,7 @@ from datetime import datetime
 from pathlib import Path
 
 from evenwater.engine.reasons import Reason
-from evenwater.store.backups import copy_before_migration, newest_copy
+from evenwater.store.backups import copy_before_migration, is_small, newest_copy
 from evenwater.store.database import Database
 from evenwater.store.errors import StoreError, refused, translated
 from evenwater.store.migrations import Migration, migrate, version_of
@@ -20,7 +20,12 @@ from evenwater.store.migrations import Migration, migrate, version_of
 APPLICATION_ID = 0x45765774
 _MAGIC = b"SQLite format 3\x00"
 _HEADER_BYTES = 100
+_PAGE_BYTES_AT = 16
+_CHANGES_AT = 24
 _APPLICATION_ID_AT = 68
+_PAGES_VALID_FOR_AT = 92
+# The tables whose size is that of the room, not that of its history.
+_SMALL_TABLES = ("record", "value", "journal", "card", "plan")
 
 
 def open_file(file: Path, migrations: Sequence[Migration], now: datetime, busy_seconds: float) -> Database:
@@ -115,11 +120,21 @@ def _recognise(file: Path) -> None:
 
 
 def _sound(file: Path, busy_seconds: float) -> Database:
-    """Open the file and let SQLite read every page; a log of some years takes a few milliseconds."""
+    """Open the file and let SQLite check it: every page of a small log, the records of a large one.
+
+    The entries of a large log are checked with its daily copy, beside the work; what is damaged in
+    them is refused as damaged when it is read.
+    """
     try:
+        if _cut(file):
+            raise _damaged(file)
         database = Database(f"{file.absolute().as_uri()}?mode=rw", str(file), busy_seconds)
         try:
-            answer = database.pragma("integrity_check(1)")
+            checks = ["integrity_check(1)"]
+            if not is_small(file):
+                tables = database.sql("SELECT name FROM sqlite_master WHERE type = 'table'")
+                checks = [f"integrity_check({name})" for (name,) in tables if name in _SMALL_TABLES]
+            answers = {database.pragma(check) for check in checks}
         except BaseException:
             database.close()
             raise
@@ -127,10 +142,30 @@ def _sound(file: Path, busy_seconds: float) -> Database:
         if error.reason.code in ("store.damaged", "store.foreign", "store.failed"):
             raise _damaged(file) from error
         raise
-    if answer != "ok":
+    if answers != {"ok"}:
         database.close()
         raise _damaged(file)
     return database
+
+
+def _cut(file: Path) -> bool:
+    """Say whether the file is shorter than its header says.
+
+    With something in the file beside it that is no sign: a checkpoint may have been cut off, and is
+    done again.
+    """
+    with translated(str(file)):
+        beside = file.with_name(f"{file.name}-wal")
+        if beside.exists() and beside.stat().st_size:
+            return False
+        with file.open("rb") as stream:
+            header = stream.read(_HEADER_BYTES)
+        (page,) = struct.unpack_from(">H", header, _PAGE_BYTES_AT)
+        counter, pages = struct.unpack_from(">II", header, _CHANGES_AT)
+        if struct.unpack_from(">I", header, _PAGES_VALID_FOR_AT) != (counter,):
+            return False
+        whole: int = pages * (page if page > 1 else 2**16)
+        return file.stat().st_size < whole
 
 
 def _use_wal(database: Database) -> None:

@@ -1,7 +1,9 @@
 """The tables as peewee models, without a database of their own.
 
 Every query names its database when it runs, so two logs can be open at once and no module holds
-one. ``migrations.py`` makes the tables; a test compares the two.
+one. ``migrations.py`` makes the tables; a test compares the two. Entries have no model: they are
+read in stretches and written in thousands, for which the statements stand beside the code that
+runs them.
 """
 
 from __future__ import annotations
@@ -36,7 +38,11 @@ class Value(Model):
 
 
 class Journal(Model):
-    """One edit of one step. ``action`` is ``"set"``, ``"add"`` or ``"remove"``."""
+    """One edit of one step. ``action`` is ``"set"``, ``"add"``, ``"remove"``, ``"entries"`` or ``"plan"``.
+
+    A step on entries has one such row, with the series it touches as JSON in ``after_text``; the
+    entries themselves are in the table ``journal_entry``.
+    """
 
     id = IntegerField(primary_key=True)
     step = IntegerField()
@@ -72,3 +78,19 @@ class CardRow(Model):
 
     class Meta:
         table_name = "card"
+
+
+class PlanRow(Model):
+    """A plan. ``body`` is the question as JSON text; one whose start was undone keeps its row."""
+
+    plan_id = TextField(primary_key=True)
+    system_id = TextField()
+    parameter = TextField()
+    started_utc = TextField()
+    ended_utc = TextField(null=True)
+    reason = TextField()
+    body = TextField()
+    undone = BooleanField()
+
+    class Meta:
+        table_name = "plan"

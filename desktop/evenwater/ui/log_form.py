@@ -36,28 +36,7 @@ class LogForm(QWidget):
         self._catalogue = catalogue
         self.fields: dict[str, QWidget] = {}
         self._said: dict[str, Typed] = {}
-        self._step = step = Step(1, "Note in the log", self)
-        step.more.hide()
-        self.kind = Choice("What", self)
-        self.kind.set_options(logbook.KINDS)
-        self.kind.set_current(logbook.READING)
-        step.cells.put(self.kind, _COLUMNS)
-        parameter = Choice("Measured", self)
-        parameter.set_options(tuple((name, name.capitalize()) for name in catalogue.parameters))
-        first = next(iter(catalogue.parameters.values()))
-        self.fields["parameter"] = parameter
-        self.fields["value"] = QuantityField("Value", logbook.reading_field(first), words.sentence, self)
-        self.fields["stock"] = Choice("From the jug", self)
-        self.fields["amount"] = QuantityField("Amount given", logbook.DOSE_GIVEN, words.sentence, self)
-        self.fields["litres"] = QuantityField("Exchanged", logbook.EXCHANGED, words.sentence, self)
-        self.fields["text"] = TextField("Note", "", self)
-        self.fields["at"] = TimeField("When", self)
-        self.fields["kit"] = TextField("Kit", "", self)
-        self.fields["who"] = TextField("Who", "", self)
-        for name, field in self.fields.items():
-            step.cells.put(field, _COLUMNS if name in ("text", "stock") else 1)
-            port = FieldPort(name, field)
-            port.edited.connect(self._edited)
+        self._make_fields()
         self.log = QPushButton("&Log it", self)
         self.drop = QPushButton("Leave it as it was", self)
         for button, role in ((self.log, "main"), (self.drop, "large")):
@@ -72,7 +51,7 @@ class LogForm(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2, 0, GRID, GRID)
         layout.setSpacing(GRID)
-        layout.addWidget(step)
+        layout.addWidget(self._step)
         layout.addWidget(self.messages)
         layout.addLayout(row)
         # What the sheet has to say about the parameter stands below its form.
@@ -84,8 +63,32 @@ class LogForm(QWidget):
         self.log.clicked.connect(self.wanted)
         self.drop.clicked.connect(self.dropped)
         who = str(QSettings().value("who", ""))
-        self._said = {"parameter": Typed(first.name), "who": Typed(who)}
+        self._said = {"parameter": Typed(next(iter(catalogue.parameters))), "who": Typed(who)}
         self.show_entry(logbook.READING, self._said, changing=False)
+
+    def _make_fields(self) -> None:
+        self._step = step = Step(1, "Note in the log", self)
+        step.more.hide()
+        self.kind = Choice("What", self)
+        self.kind.set_options(logbook.KINDS)
+        self.kind.set_current(logbook.READING)
+        step.cells.put(self.kind, _COLUMNS)
+        parameter = Choice("Measured", self)
+        parameter.set_options(tuple((name, name.capitalize()) for name in self._catalogue.parameters))
+        first = next(iter(self._catalogue.parameters.values()))
+        self.fields["parameter"] = parameter
+        self.fields["value"] = QuantityField("Value", logbook.reading_field(first), words.sentence, self)
+        self.fields["stock"] = Choice("From the jug", self)
+        self.fields["amount"] = QuantityField("Amount given", logbook.DOSE_GIVEN, words.sentence, self)
+        self.fields["litres"] = QuantityField("Exchanged", logbook.EXCHANGED, words.sentence, self)
+        self.fields["text"] = TextField("Note", "", self)
+        self.fields["at"] = TimeField("When", self)
+        self.fields["kit"] = TextField("Kit", "", self)
+        self.fields["who"] = TextField("Who", "", self)
+        for name, field in self.fields.items():
+            step.cells.put(field, _COLUMNS if name in ("text", "stock") else 1)
+            port = FieldPort(name, field)
+            port.edited.connect(self._edited)
 
     def said(self) -> Mapping[str, Typed]:
         """Return what stands in the fields of the kind that is shown."""

@@ -17,11 +17,12 @@ from evenwater.ui.rounds_sheet import RoundsSheet
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.stocks_sheet import StocksSheet
 from evenwater.ui.theme import GRID, pixels, set_role
+from evenwater.ui.upkeep_sheet import UpkeepSheet
 
 _PANE_WIDTH = 18 * GRID
 _ROOMY_WIDTH = 1180
-SHEETS = ("Rounds", "Correct", "Stocks", "Log")
-_ROUNDS, _CORRECT, _STOCKS, _LOG = range(len(SHEETS))
+SHEETS = ("Rounds", "Correct", "Upkeep", "Stocks", "Log")
+_ROUNDS, _CORRECT, _UPKEEP, _STOCKS, _LOG = range(len(SHEETS))
 
 
 class SheetList(QListView):
@@ -85,10 +86,11 @@ class Room(QWidget):
         self.stocks = StocksSheet(document, catalogue, self)
         self.log = LogSheet(document, catalogue, self.learning, self)
         self.rounds = RoundsSheet(document, catalogue, self)
+        self.upkeep = UpkeepSheet(document, catalogue, self)
         self._panes, self._shown = QStackedWidget(self), QStackedWidget(self)
         for pane in (self.systems, self.jugs):
             self._panes.addWidget(pane)
-        for sheet in (self.rounds, self.sheet, self.stocks, self.log):
+        for sheet in (self.rounds, self.sheet, self.upkeep, self.stocks, self.log):
             self._shown.addWidget(sheet)
         self.side = QWidget(self)
         self.side.setFixedWidth(pixels(self.font(), _PANE_WIDTH))
@@ -108,6 +110,7 @@ class Room(QWidget):
         self.sheet.system_wanted.connect(self.systems.choose)
         self.stocks.jug_wanted.connect(self.jugs.choose)
         self.rounds.opened.connect(self._open_duty)
+        self.upkeep.opened.connect(self._open_parameter)
         for header in self._headers():
             header.systems.toggled.connect(self._fold)
             header.travelled.connect(self._travelled)
@@ -126,7 +129,7 @@ class Room(QWidget):
         self.side.setVisible(not narrow)
 
     def _headers(self) -> tuple[SheetHeader, ...]:
-        return (self.rounds.header, self.sheet.header, self.stocks.header, self.log.header)
+        return tuple(sheet.header for sheet in (self.rounds, self.sheet, self.upkeep, self.stocks, self.log))
 
     def start(self) -> None:
         """Show the first system."""
@@ -160,10 +163,17 @@ class Room(QWidget):
             self.stocks.show_jug(self.jugs.current())
         elif number == _ROUNDS:
             self.rounds.refresh()
+        elif number == _UPKEEP:
+            self.upkeep.show_system(self.systems.current())
         elif number == _LOG:
             self.log.show_system(self.systems.current())
         else:
             self.sheet.refresh()
+
+    def _open_parameter(self, parameter: str) -> None:
+        """Open the correction of a value that is kept."""
+        self.sheets.choose(_CORRECT)
+        self.sheet.show_parameter(parameter)
 
     def _open_duty(self, duty: Duty) -> None:
         """Open what a line of the rounds is about."""
@@ -180,8 +190,9 @@ class Room(QWidget):
     @Slot(str)
     def _choose_system(self, system_id: str) -> None:
         self.sheet.show_system(system_id)
-        if self._shown.currentWidget() is self.log:
-            self.log.show_system(system_id)
+        for sheet in (self.log, self.upkeep):
+            if self._shown.currentWidget() is sheet:
+                sheet.show_system(system_id)
 
     @Slot(str)
     def _choose_jug(self, stock_id: str) -> None:

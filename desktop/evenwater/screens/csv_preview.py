@@ -1,0 +1,202 @@
+"""What an import of a spreadsheet would take, shown before anything is taken."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import datetime, tzinfo
+
+from evenwater.engine.catalogue import Catalogue
+from evenwater.engine.reasons import Reason
+from evenwater.screens.csv_choices import Choices, Point
+from evenwater.screens.csv_guess import twice_point
+from evenwater.screens.csv_layout import index_of
+from evenwater.screens.csv_reading import CellResult, Progress, RowResult, row_results
+from evenwater.screens.csv_text import UnreadableError, decoded
+from evenwater.screens.csv_words import at_words, counted, csv_sentence, cut
+from evenwater.screens.shown import with_unit
+from evenwater.screens.words import unit_words
+
+FIRST_ROWS = 50
+FAULTY_ROWS = 200
+
+
+@dataclass(frozen=True)
+class PreviewCell:
+    """One cell as it will be taken, or as it stands and why it is not.
+
+    ``state`` is "taken", "unlikely" (taken, but worth a look), "duplicate", "refused" or "empty".
+    """
+
+    words: str
+    state: str
+    sentence: str = ""
+
+
+@dataclass(frozen=True)
+class PreviewRow:
+    """One row of the file: its line, its day in words, its cells, and why the whole row is not taken."""
+
+    line: int
+    when: str
+    cells: tuple[PreviewCell, ...]
+    sentence: str = ""
+
+    @property
+    def faulty(self) -> bool:
+        """Whether something in it is not taken, or worth a look."""
+        return any(shown.state not in ("taken", "empty") for shown in self.cells)
+
+
+@dataclass(frozen=True)
+class Counts:
+    """How many rows have cells, and what becomes of these.
+
+    ``readings`` are taken, ``unlikely`` of them worth a look; ``refused``, ``duplicates`` and ``empty`` are not.
+    """
+
+    rows: int = 0
+    readings: int = 0
+    unlikely: int = 0
+    refused: int = 0
+    duplicates: int = 0
+    empty: int = 0
+
+
+@dataclass(frozen=True)
+class Preview:
+    """What an import would do.
+
+    ``headings`` are those of the cells. ``rows`` are the first ones and every one with a fault, up to a limit, by line.
+    ``ready`` says that the import may begin. ``messages`` are sentences about the whole file, the first about what
+    hinders it; ``points`` are questions that come up only now.
+    """
+
+    headings: tuple[str, ...]
+    rows: tuple[PreviewRow, ...]
+    counts: Counts
+    ready: bool
+    messages: tuple[str, ...]
+    points: tuple[Point, ...] = ()
+
+
+def preview(
+    data: bytes,
+    choices: Choices,
+    catalogue: Catalogue,
+    zone: tzinfo,
+    now: datetime,
+    progress: Progress | None = None,
+) -> Preview:
+    """Return what an import would take and what not.
+
+    Parameters
+    ----------
+    data : bytes
+        The whole file.
+    choices : Choices
+        How it is read.
+    catalogue : Catalogue
+        The parameters.
+    zone : tzinfo
+        Where the clock hung that has no offset in the file; also for the words.
+    now : datetime
+        The present, with its zone.
+    progress : callable or None
+        Told after each some thousand rows how many were read; what it raises ends the preview.
+
+    Returns
+    -------
+    Preview
+        Not ready when something is still to be chosen, the file cannot be read to its end, or nothing would be taken.
+    """
+    headings = _headings(choices)
+    shown: list[PreviewRow] = []
+    states: Counter[str] = Counter()
+    number = faulty = 0
+    twice = False
+    try:
+        for result in row_results(decoded(data, choices.encoding), choices, catalogue, zone, now, progress):
+            number += 1
+            states.update(found.state for found in result.cells)
+            twice = twice or (isinstance(result.at, Reason) and result.at.code == "csv_clock_twice")
+            fault = any(found.reason is not None for found in result.cells)
+            faulty += fault
+            if number <= FIRST_ROWS or (fault and faulty <= FAULTY_ROWS):
+                shown.append(_row(result, choices, zone))
+    except UnreadableError as error:
+        where = f"Line {error.line}: " if error.line else ""
+        return Preview(headings, (), Counts(), False, (f"{where}{csv_sentence(error.reason)}",))
+    counts = Counts(
+        number,
+        states["taken"] + states["unlikely"],
+        states["unlikely"],
+        states["refused"],
+        states["duplicate"],
+        states["empty"],
+    )
+    points = (twice_point(choices.twice),) if twice or choices.twice else ()
+    hinders = tuple(_hinders(choices, counts, twice))
+    return Preview(headings, tuple(shown), counts, not hinders, (*hinders, *_said(counts, faulty)), points)
+
+
+def _headings(choices: Choices) -> tuple[str, ...]:
+    if choices.long_form:
+        return ("Reading",)
+    return tuple(
+        f"{column.parameter.capitalize()}, {unit_words(column.unit) if column.unit else 'unit not chosen'}"
+        for column in choices.columns
+        if column.role == "reading"
+    )
+
+
+def _hinders(choices: Choices, counts: Counts, twice: bool) -> Iterator[str]:
+    if choices.nothing:
+        yield "Choose which column holds the date, and which hold readings."
+    elif choices.open:
+        yield "Choose what is asked above. Nothing is imported before."
+    elif twice and not choices.twice:
+        yield "Choose which is meant of the hour that came twice."
+    elif not counts.readings:
+        yield "Not one reading can be taken."
+
+
+def _said(counts: Counts, faulty: int) -> Iterator[str]:
+    yield f"{counted(counts.readings, 'reading', 'readings')} in {counted(counts.rows, 'row', 'rows')}."
+    if counts.refused:
+        yield f"{counted(counts.refused, 'cell is', 'cells are')} not taken."
+    if counts.duplicates:
+        stand = counted(counts.duplicates, "reading stands", "readings stand")
+        yield f"{stand} in the file twice, and {'is' if counts.duplicates == 1 else 'are'} taken once."
+    if counts.unlikely:
+        are = counted(counts.unlikely, "reading is", "readings are")
+        yield f"{are} not likely, and taken as {'it stands' if counts.unlikely == 1 else 'they stand'}."
+    if faulty > FAULTY_ROWS:
+        yield f"Of {faulty} rows with a fault the first {FAULTY_ROWS} are shown."
+
+
+def _row(result: RowResult, choices: Choices, zone: tzinfo) -> PreviewRow:
+    if choices.long_form:
+        at = [index_of(choices.columns, "value")]
+    else:
+        at = [index for index, column in enumerate(choices.columns) if column.role == "reading"]
+    texts = [result.texts[index] for index in at]
+    if isinstance(result.at, Reason):
+        when, sentence = cut(result.texts[index_of(choices.columns, "date")]), csv_sentence(result.at)
+    else:
+        when, sentence = at_words(result.at.astimezone(zone)), ""
+    shown = tuple(_cell(found, text, result.name) for found, text in zip(result.cells, texts, strict=True))
+    return PreviewRow(result.line, when, shown, sentence)
+
+
+def _cell(found: CellResult, text: str, name: str) -> PreviewCell:
+    sentence = csv_sentence(found.reason) if found.reason else ""
+    if found.row is None:
+        return PreviewCell(_named(name, cut(text)), found.state, sentence)
+    words = with_unit(found.row.content, unit_words(found.row.typed.unit))
+    return PreviewCell(_named(name, words), found.state, sentence)
+
+
+def _named(name: str, words: str) -> str:
+    return f"{cut(name[:1].upper() + name[1:])} {words}" if name and words else words

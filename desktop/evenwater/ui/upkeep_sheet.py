@@ -1,0 +1,237 @@
+"""The Upkeep sheet: what every pump of a system gives to keep its values where they are, and what that does in time."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+
+from evenwater.engine.catalogue import Catalogue
+from evenwater.engine.quantities import Typed
+from evenwater.screens import correct, upkeep, words
+from evenwater.screens.local_zone import present
+from evenwater.screens.upkeep import EXCHANGED, UpkeepRow, UpkeepView
+from evenwater.screens.views import Message
+from evenwater.session import Change, Document, RecordsChange
+from evenwater.ui.answer_parts import MessageList, Sentence
+from evenwater.ui.limit_bars import LimitBars
+from evenwater.ui.quantity_field import QuantityField
+from evenwater.ui.sheet_header import SheetHeader
+from evenwater.ui.theme import GRID, pixels, set_role
+from evenwater.ui.upkeep_records import UpkeepRecords
+
+NOTHING = "Nothing is kept yet. Enter on the Correct sheet what the tank uses in a day, its jug and its pump."
+_FIELD_WIDTH, _NEAR = 260, 0.25
+_HEADS = ("", "mL per hour", "Set on the pump", "In the jug", "The jug is empty")
+_SPAN_HEADS = ("In time", "", "a week", "a month", "a year", "settles at")
+
+
+class Table(QWidget):
+    """Lines of words in columns; its labels are made once and used again."""
+
+    def __init__(self, parent: QWidget, heads: tuple[str, ...], shares: tuple[int, ...], main: int = -1) -> None:
+        """Make an empty table under these heads, its columns so wide to each other, the ``main`` one in larger letters."""
+        super().__init__(parent)
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._grid.setHorizontalSpacing(2 * GRID)
+        self._grid.setVerticalSpacing(GRID // 2)
+        self._heads, self._main = heads, main
+        self._cells: list[list[QLabel]] = []
+        for column, (head, share) in enumerate(zip(heads, shares, strict=True)):
+            self._grid.setColumnStretch(column, share)
+            label = self._label(head)
+            set_role(label, "caption")
+            self._grid.addWidget(label, 0, column)
+
+    def set_rows(self, rows: tuple[tuple[str, ...], ...]) -> None:
+        """Show these lines."""
+        while len(self._cells) < len(rows):
+            line = [self._label("") for _ in self._heads]
+            for column, label in enumerate(line):
+                self._grid.addWidget(label, len(self._cells) + 1, column)
+                if column == self._main:
+                    set_role(label, "second")
+            self._cells.append(line)
+        for number, line in enumerate(self._cells):
+            for column, label in enumerate(line):
+                label.setText(rows[number][column] if number < len(rows) else "")
+                label.setVisible(number < len(rows))
+        self.setVisible(bool(rows))
+
+    def _label(self, text: str) -> QLabel:
+        label = QLabel(text, self)
+        label.setTextFormat(Qt.TextFormat.PlainText)
+        label.setWordWrap(True)
+        label.setMinimumHeight(1)
+        label.setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
+        label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        return label
+
+
+class UpkeepSheet(QWidget):
+    """Shows the upkeep of one system; ``opened`` carries the name of the parameter to open on the Correct sheet."""
+
+    opened = Signal(str)
+
+    def __init__(self, document: Document, catalogue: Catalogue, parent: QWidget | None = None) -> None:
+        """Make the sheet, still without a system."""
+        super().__init__(parent)
+        set_role(self, "page")
+        self._document, self._catalogue = document, catalogue
+        self.records = UpkeepRecords(document, catalogue)
+        self.view = UpkeepView("empty")
+        self.header = SheetHeader(document, self)
+        self.exchanged = QuantityField("Water exchanged", EXCHANGED, words.sentence, self)
+        self.exchanged.set_help("continuously; leave it empty for none")
+        self.exchanged.setFixedWidth(pixels(self.font(), _FIELD_WIDTH))
+        self.buttons = [self._button(name) for name in catalogue.parameters]
+        self._cautions = Sentence(self, sign="stop")
+        self._nothing = QLabel(NOTHING, self)
+        set_role(self._nothing, "muted")
+        self.messages = MessageList(self, sign="stop")
+        self.doses = Table(self, _HEADS, (4, 3, 3, 4, 3), main=1)
+        self.bars = LimitBars(self)
+        self._far = QLabel(self)
+        self._far.setWordWrap(True)
+        set_role(self._far, "caption")
+        self.spans = Table(self, _SPAN_HEADS, (3, 3, 2, 2, 2, 2))
+        self.lines = Table(self, ("What else it does", "", ""), (3, 6, 3))
+        self.remarks = MessageList(self, sign="ink")
+        self._soon = QTimer(self)
+        self._soon.setSingleShot(True)
+        self._soon.setInterval(0)
+        self._lay_out()
+        self.exchanged.edited.connect(self._edited)
+        self.exchanged.committed.connect(document.commit_point)
+        self._soon.timeout.connect(self.recompute)
+        document.changed.connect(self._changed)
+        document.recordsChanged.connect(self._records_changed)
+
+    def _button(self, parameter: str) -> QPushButton:
+        button = QPushButton(parameter.capitalize(), self)
+        button.setAutoDefault(False)
+        button.setProperty("parameter", parameter)
+        button.setToolTip("Open it on the Correct sheet")
+        button.setAccessibleName(f"Open {parameter} on the Correct sheet")
+        set_role(button, "quiet")
+        button.clicked.connect(self._open)
+        return button
+
+    def _lay_out(self) -> None:
+        page = QWidget()
+        set_role(page, "page")
+        column = QVBoxLayout(page)
+        column.setContentsMargins(0, 0, GRID, GRID)
+        column.setSpacing(2 * GRID)
+        top = QHBoxLayout()
+        top.setSpacing(2 * GRID)
+        top.addWidget(self.exchanged)
+        self._kept = QHBoxLayout()
+        self._kept.setSpacing(GRID)
+        for button in self.buttons:
+            self._kept.addWidget(button)
+        top.addLayout(self._kept)
+        top.addStretch(1)
+        column.addLayout(top)
+        for part in (
+            self._cautions,
+            self._nothing,
+            self.messages,
+            self.doses,
+            self.remarks,
+            self.bars,
+            self._far,
+            self.spans,
+            self.lines,
+        ):
+            column.addWidget(part)
+        column.addStretch(1)
+        area = QScrollArea(self)
+        area.setWidgetResizable(True)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        area.setWidget(page)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(2 * GRID, GRID, 2 * GRID, GRID)
+        layout.setSpacing(GRID)
+        layout.addWidget(self.header)
+        layout.addWidget(area, 1)
+
+    def show_system(self, system_id: str) -> None:
+        """Show the upkeep of another system."""
+        self.records.system = system_id
+        self.header.show_system(system_id)
+        self.exchanged.set_typed(self.records.exchanged())
+        self.exchanged.setEnabled(bool(system_id))
+        self.recompute()
+
+    def recompute(self) -> None:
+        """Reckon the upkeep and show everything that follows from it."""
+        self._soon.stop()
+        system = self.records.system
+        self.header.show_volume(correct.volume_words(self._document.values(system)) if system else "")
+        kept = self.records.kept() if system else ()
+        for button in self.buttons:
+            button.setVisible(button.property("parameter") in kept)
+        self._nothing.setVisible(not kept)
+        self.view = (
+            upkeep.evaluate(self.records.raw(), self._catalogue, present()).view if kept else UpkeepView("empty")
+        )
+        self._show(self.view)
+
+    def _show(self, view: UpkeepView) -> None:
+        said = (*view.hazards, *view.cautions)
+        self._cautions.set_text(" ".join(said))
+        self._cautions.setVisible(bool(said))
+        by_field = {m.path: m for m in view.messages if m.path == EXCHANGED.path}
+        self.exchanged.set_message(by_field.get(EXCHANGED.path))
+        self.messages.set_messages(
+            tuple(self._placed(m) for m in view.messages), "stop" if view.state == "refused" else ""
+        )
+        self.doses.set_rows(tuple(self._row(row) for row in view.rows))
+        near = tuple(bar for bar in view.bars if bar.share >= _NEAR or bar.binds or bar.over)
+        self.bars.set_bars(near)
+        self.bars.setVisible(bool(near))
+        far = [bar.label[0].lower() + bar.label[1:] for bar in view.bars if bar not in near]
+        self._far.setText(f"Far from their limits: {', '.join(far)}")
+        self._far.setVisible(bool(far))
+        self.remarks.set_messages(tuple(Message(text) for text in (*view.remarks, *view.rules)))
+        self.spans.set_rows(tuple((s.what, s.how, s.week, s.month, s.year, s.settles) for s in view.spans))
+        self.lines.set_rows(tuple((line.what, line.how, line.gives) for line in view.lines))
+
+    def _placed(self, message: Message) -> Message:
+        """Say of which value a message speaks: its field stands on another sheet."""
+        table, _, rest = message.path.partition(".")
+        number = rest.partition(".")[0]
+        kept = self.records.kept()
+        if table == "item" and number.isdigit() and int(number) <= len(kept):
+            return Message(f"{kept[int(number) - 1].capitalize()}: {message.text}", "", message.code)
+        return message
+
+    def _row(self, row: UpkeepRow) -> tuple[str, ...]:
+        return (
+            "\n".join(filter(None, (row.parameter, f"used: {row.use}", row.share))),
+            row.per_hour or "nothing is dosed",
+            "\n".join(
+                filter(None, (row.dose, row.run_time, f"{row.in_24_hours} in 24 hours" if row.in_24_hours else ""))
+            ),
+            row.additive,
+            " · ".join(filter(None, (row.jug_empty, f"after {row.jug}" if row.jug else ""))),
+        )
+
+    def _open(self) -> None:
+        button = self.sender()
+        if isinstance(button, QPushButton):
+            self.opened.emit(str(button.property("parameter")))
+
+    def _edited(self, typed: Typed) -> None:
+        self.records.edit_exchanged(typed, self)
+        self.recompute()
+
+    def _changed(self, change: Change) -> None:
+        if change.initiator is not self and self.isVisible():
+            self.exchanged.set_typed(self.records.exchanged())
+            self._soon.start()
+
+    def _records_changed(self, _change: RecordsChange) -> None:
+        if self.isVisible():
+            self._soon.start()
