@@ -58,6 +58,7 @@ def _reason(reason: Reason, question: UpkeepQuestion | None) -> Json:
 
 
 def as_json(result: UpkeepAnswer) -> Json:
+    """Return the JSON object of an answered upkeep, quantities as value and unit."""
     q, pair = result.question, result.pair
     return {
         "status": "answered",

@@ -171,7 +171,8 @@ def _stock(raw: Mapping[str, Any]) -> list[tuple[str, str]]:
     found += _fields("additive", additive, spec, _STOCK_LABEL)
     if "temperature" in additive:
         found.append(("additive.temperature", 'stands in the file itself in this kind: temperature = "20 degC".'))
-    beside = next((name for name in ("label", "dissolved", "saturated") if name in additive), "")
+    saturated = ("saturated",) if additive.get("saturated") is True else ()
+    beside = next((name for name in ("label", "dissolved", *saturated) if name in additive), "")
     if wanted is not None and beside:
         return [*found, ("wanted", f"stands beside additive.{beside}, which says the strength. Leave one of them out.")]
     if "label" in additive:

@@ -12,19 +12,21 @@ from tests.arch.tree import PRODUCT, imported, parsed, python_files, shown
 
 QT = {"PySide6", "shiboken6", "pyqtgraph"}
 QT_FREE = (
-    "engine", "store", "screens", "headless.py", "headless_chemistry.py", "headless_outcome.py", "headless_stock.py",
-    "question_file.py", "assets.py",
+    "engine", "store", "screens", "headless.py", "headless_chemistry.py", "headless_consumption.py", "headless_outcome.py",
+    "headless_stock.py", "headless_upkeep.py", "question_file.py", "assets.py",
 )  # fmt: skip
 
 # What each Qt-free layer may take from outside the standard library.
 THIRD_PARTIES = {
     "engine": {"numpy", "pint", "periodictable", "gsw"},
-    "store": {"peewee", "playhouse"},
+    "store": {"numpy", "peewee", "playhouse"},
     "screens": {"numpy"},
     "headless.py": set(),
     "headless_chemistry.py": set(),
+    "headless_consumption.py": set(),
     "headless_outcome.py": set(),
     "headless_stock.py": set(),
+    "headless_upkeep.py": set(),
     "question_file.py": set(),
     "assets.py": set(),
 }

@@ -4,9 +4,12 @@ Every row compares a process of the product with the bare window it cannot beat.
 call, so that whatever else the machine does falls on both; ratios hold across machines, milliseconds do not.
 
 The carbonate system and the planner have no window: there the second column is PyCO2SYS with the same states, and the
-planner that knows less of pH.
+planner that knows less of pH. A log of 2,000,000 entries is held against one of 2,000 with answers as long. `kills` is no
+race: it pulls the plug on a writer of entries so many times and ends with an error when anything said to be saved is lost.
+`consumption` is none either: it says how well the use is learned from the logs of 1,000 simulated tanks.
 
-    python -m tests.bench [--rounds N] [--changes N] [--only first|change|carbonate|planner] [--platform offscreen|xcb]
+    python -m tests.bench [--rounds N] [--changes N] [--kills N] [--platform offscreen|xcb]
+        [--only first|change|carbonate|planner|log|kills|consumption]
 """
 
 from __future__ import annotations
@@ -49,11 +52,13 @@ def environment(platform: str, display: str | None, home: Path) -> dict[str, str
     return kept | ({"DISPLAY": display} if display else {})
 
 
-def measure(module: str, *words: object, env: dict[str, str]) -> dict[str, object]:
+def measure(module: str, *words: object, env: dict[str, str], timeout_s: float = 300) -> dict[str, object]:
     """Run one measured process and return what it hands back."""
     command = [sys.executable, "-m", f"tests.bench.{module}", *(str(word) for word in words)]
     started = env | {START: repr(time.monotonic())}
-    done = subprocess.run(command, cwd=ROOT, env=started, capture_output=True, text=True, timeout=300, check=False)
+    done = subprocess.run(
+        command, cwd=ROOT, env=started, capture_output=True, text=True, timeout=timeout_s, check=False
+    )
     if done.returncode != 0 or not done.stdout.strip():
         sys.exit(f"{module} failed with status {done.returncode}:\n{done.stdout}{done.stderr}")
     return json.loads(done.stdout.strip().splitlines()[-1])
@@ -134,6 +139,36 @@ def planner(times: int, env: dict[str, str]) -> list[Row]:
     return [Row(name, "us", taken["with_ph"], taken[key]) for name, key in pairs]
 
 
+def log(rounds: int, scratch: Path, env: dict[str, str]) -> list[Row]:
+    """Compare a log of 2,000,000 entries with one of 2,000, for answers of the same length."""
+    taken: dict[str, list[float]] = measure("product_log", scratch, rounds, env=env, timeout_s=1800)  # type: ignore[assignment]
+    pairs = (
+        ("2,000,000 entries / 2,000: opening", "open", 1.5),
+        ("newest reading of all systems", "latest", 1.5),
+        ("columns of one system", "columns", 1.5),
+        ("newest 50 entries of one system", "newest", 1.5),
+        ("newest of all, just opened", "latest_first", None),
+        ("columns, just opened", "columns_first", None),
+        ("newest 50, just opened", "newest_first", None),
+        ("a dose logged", "log", None),
+        ("first opening of a day", "first", None),
+        ("closing it, with the copy made", "copied", None),
+        ("100,000 entries imported", "import", None),
+        ("the same again", "again", None),
+        ("that undone", "undo", None),
+    )
+    return [Row(name, "ms", taken[f"many_{key}"], taken[f"few_{key}"], aim) for name, key, aim in pairs]
+
+
+def kills(times: int, scratch: Path, env: dict[str, str]) -> None:
+    """Pull the plug and say what was found; a loss ends the process with an error."""
+    found = measure("kills", scratch, times, env=env, timeout_s=3600)
+    print(
+        f"{found['kills']} kills in {found['seconds']:.0f} s at {found['moments']} different points: "
+        f"{found['tried']} doses tried, {found['saved']} saved, none lost, none doubled"
+    )
+
+
 def percentile(values: list[float], share: float) -> float:
     """Return the value below which a share of the values lies, interpolated."""
     ordered = sorted(values)
@@ -173,9 +208,19 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("--rounds", type=int, default=7, help="starts of each process (default 7)")
     parser.add_argument("--changes", type=int, default=200, help="changes in each of three processes (default 200)")
-    parser.add_argument("--only", choices=("first", "change", "carbonate", "planner"))
+    parser.add_argument("--kills", type=int, default=200, help="kills of a writer (default 200)")
+    parser.add_argument("--only", choices=("first", "change", "carbonate", "planner", "log", "kills", "consumption"))
     parser.add_argument("--platform", choices=("offscreen", "xcb"))
     chosen = parser.parse_args()
+    if chosen.only == "kills":
+        with tempfile.TemporaryDirectory() as scratch:
+            kills(chosen.kills, Path(scratch), environment("offscreen", None, Path(scratch)))
+        return
+    if chosen.only == "consumption":
+        with tempfile.TemporaryDirectory() as scratch:
+            env = environment("offscreen", None, Path(scratch))
+            subprocess.run([sys.executable, "-m", "tests.bench.consumption"], cwd=ROOT, env=env, check=True)
+        return
     print(f"{'':58}{'product':>24} |{'floor':>24} |{'ratio':>14}   aim")
     print(f"{'':58}{'p50':>8}{'p95':>8}{'p99':>8} |{'p50':>8}{'p95':>8}{'p99':>8} |{'p50':>7}{'p95':>7}")
     with tempfile.TemporaryDirectory() as scratch:
@@ -185,6 +230,9 @@ def main() -> None:
             rows = [] if chosen.only == "planner" else carbonate(10 * chosen.rounds, env)
             rows += [] if chosen.only == "carbonate" else planner(100 * chosen.rounds, env)
             for row in rows:
+                print(shown("-", row), flush=True)
+        if chosen.only in {None, "log"}:
+            for row in log(3 * chosen.rounds, Path(scratch), environment("offscreen", None, Path(scratch))):
                 print(shown("-", row), flush=True)
         if chosen.only in {None, "first", "change"}:
             windows(chosen, scratch)

@@ -15,6 +15,7 @@ from tests.engine.reckoning import (
     SALTS,
     UNITS,
     VOLUMES,
+    WATER_LIMITS,
     Plan,
     gravity,
     plain,
@@ -22,7 +23,7 @@ from tests.engine.reckoning import (
 )
 
 Raw = dict[str, Any]
-FIRST = 20261125
+FIRST = 20261127
 COUNT = 300
 
 # Grams of the chemical as weighed that surely dissolve in a litre at 20 degC; handbook figures, from memory.
@@ -113,12 +114,28 @@ def _pump(draw: random.Random) -> Raw:
     return out
 
 
+def _chemistry(draw: random.Random) -> Raw:
+    """Return what a keeper may have measured besides: pH, and perhaps alkalinity and calcium."""
+    out: Raw = {"ph": f"{draw.uniform(7.7, 8.5):.2f}"}
+    if draw.random() < 0.5:
+        out["alkalinity"] = _in_unit(draw, draw.uniform(1.8, 4.3), UNITS["alkalinity"], 4)
+    if draw.random() < 0.5:
+        out["calcium"] = _in_unit(draw, draw.uniform(350.0, 500.0), UNITS["calcium"], 4)
+    return out
+
+
 def draw_one(draw: random.Random, name: str, chemical: str) -> Raw:
     """Return one question at random for a way to raise a parameter."""
-    system: Raw = {"net_volume": _in_unit(draw, 10.0 ** draw.uniform(1.3, 3.7), VOLUMES, 5)}
+    litres = 10.0 ** draw.uniform(1.3, 3.7)
+    system: Raw = {"net_volume": _in_unit(draw, litres, VOLUMES, 5)}
     if draw.random() < 0.5:
         system["salinity"] = f"{draw.choice(('33.5', '35', '36.2'))} ppt"
         system["temperature"] = f"{draw.choice(('22', '25', '27.5'))} degC"
+    if draw.random() < 0.4:
+        system |= _chemistry(draw)
+    if draw.random() < 0.3:
+        # A hundredth to a tenth of the tank in a day.
+        system["evaporation"] = f"{short(litres * draw.uniform(0.01, 0.1), 4)} L per day"
     return {
         "system": system,
         "change": _change(draw, name),
@@ -131,17 +148,17 @@ def draw_one(draw: random.Random, name: str, chemical: str) -> Raw:
 def drawn() -> tuple[tuple[tuple[Raw, Plan], ...], tuple[tuple[Raw, str], ...]]:
     """Return the questions that the hand reckoning answers, with its plans, and those it refuses, with the codes.
 
-    A plan that stands on the edge of a rounding is left out: there the last bit of a float decides.
+    A plan that stands on the edge of a rounding is left out: there the last bits of a float decide.
     """
     draw = random.Random(FIRST)
     answered: list[tuple[Raw, Plan]] = []
     refused: list[tuple[Raw, str]] = []
     while len(answered) < COUNT:
-        name, chemical = WAYS[(len(answered) + len(refused)) % len(WAYS)]
+        name, chemical = WAYS[len(answered) % len(WAYS)]
         raw = draw_one(draw, name, chemical)
         plan = reckon(raw)
         if isinstance(plan, str):
             refused.append((raw, plan))
-        elif plan.margin > 1e-9:
+        elif plan.margin > (1e-6 if plan.set_by in WATER_LIMITS else 1e-9):
             answered.append((raw, plan))
     return tuple(answered), tuple(refused)

@@ -3,19 +3,22 @@
 Nothing of the product is used. Sources: atomic weights CIAAW 2021, conventional values where CIAAW gives
 an interval; 1 degree of carbonate hardness = 10 mg CaO per litre (definition of the German degree); pound,
 US gallon (231 cubic inches) and imperial gallon by law; density of seawater TEOS-10. Limits: common
-practice, no source.
+practice, no source. What the water allows is reckoned in ``reckoning_ph``, in floats.
 """
 
 from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from fractions import Fraction
 from functools import lru_cache
 from typing import Any
 
 from scipy.optimize import brentq
+
+from tests.engine import reckoning_ph
+from tests.engine.reckoning_ph import Amounts, Tank
 
 ATOMS = {
     name: Fraction(weight)
@@ -88,6 +91,19 @@ SALTS = {
     ),
     "sodium chloride": _salt(mass(Na=1, Cl=1), 0, {"salinity": mass(Na=1, Cl=1)}),
 }
+
+# What a mole brings into the carbonate system: alkalinity [eq], then carbon, calcium, boron and phosphate [mol].
+CARBONATES = {
+    "sodium carbonate anhydrous": Amounts(2, 1), "sodium carbonate monohydrate": Amounts(2, 1),
+    "sodium carbonate decahydrate": Amounts(2, 1), "sodium bicarbonate": Amounts(1, 1), "sodium hydroxide": Amounts(1),
+    "calcium hydroxide": Amounts(2, 0, 1), "sodium tetraborate decahydrate": Amounts(2, 0, 0, 4),
+    "calcium chloride anhydrous": Amounts(0, 0, 1), "calcium chloride dihydrate": Amounts(0, 0, 1),
+    "calcium chloride hexahydrate": Amounts(0, 0, 1), "potassium dihydrogen phosphate": Amounts(0, 0, 0, 0, 1),
+}  # fmt: skip
+# Alkalinity of natural seawater at salinity 35, taken where none was measured; of the parameter file.
+NATURAL_ALKALINITY = Fraction("6.61") * DEGREE
+# What the water allows is reckoned in floats: a pace that it sets is good to so much of the dose.
+WATER_LIMITS = ("ph_rise", "ph_ceiling", "saturation")
 
 
 @dataclass(frozen=True)
@@ -200,32 +216,28 @@ class Plan:
 
 
 def reckon(raw: Mapping[str, Any]) -> Plan | str:
-    """Reckon a question of the form of a question file; a refusal is returned as its code."""
+    """Reckon a question of the form of a question file; a refusal is returned as its codes, with commas."""
     system, change, pump = raw["system"], raw["change"], raw["pump"]
     water = (float(system.get("salinity", "35").split()[0]), float(system.get("temperature", "25 degC").split()[0]))
     name, limits = change["parameter"], BOUNDS[change["parameter"]]
     volume = canonical(system["net_volume"])
     measured, target = canonical(change["measured"], water), canonical(change["target"], water)
     use = canonical(change.get("daily_use", f"0 {limits.unit}"), water)
-    size = FACTORS[limits.unit]
-    allowed = (
-        canonical(change["fastest_rise"], water) if "fastest_rise" in change else Fraction(limits.recommended) * size
-    )
-    reason = bool(change.get("reason"))
-    wrong = _objection(limits, measured, target, allowed, reason)
+    recommended = Fraction(limits.recommended) * FACTORS[limits.unit]
+    allowed = canonical(change["fastest_rise"], water) if "fastest_rise" in change else recommended
+    wrong = _objection(limits, measured, target, allowed, bool(change.get("reason")))
     if wrong:
         return wrong
-    strength, along, jug = _strength(raw["additive"], name, water)
+    strength, along, jug = strength_of(raw["additive"], name, water)
     per_ml = strength / volume
     doses = int(pump.get("doses_per_day", 24))
-    jump = Fraction(limits.jumps[1 if reason else 0]) * size
-    share = canonical(pump["largest_share"]) if "largest_share" in pump else Fraction(1, 2)
-    paces = {"daily_rise": allowed, "single_dose": doses * jump - use}
-    paces["pump_share"] = share * 1440 * canonical(pump["flow"]) * per_ml - use
-    for other, ratio in along.items():
-        credit = use / CA_PER_MEQ if other == "alkalinity" else use * CA_PER_MEQ if other == "calcium" else Fraction(0)
-        hard = Fraction(BOUNDS[other].hard) * FACTORS[BOUNDS[other].unit]
-        paces[f"also_raises_{other}"] = (hard + credit) / ratio - use
+    paces = _paces(raw, allowed, use, per_ml, along)
+    tank = water_side(raw, float(target - measured), water)
+    if tank == "impossible_water":
+        return tank
+    if isinstance(tank, Tank):
+        allows = reckoning_ph.paces(tank, doses, float(use), float(min(paces.values())))
+        paces |= {code: math.inf if math.isinf(pace) else Fraction(pace) for code, pace in allows.items()}
     set_by = min(paces, key=lambda code: paces[code])
     pace = paces[set_by]
     slowed = set_by.startswith("also_raises") and pace < allowed / 10
@@ -263,25 +275,79 @@ def reckon(raw: Mapping[str, Any]) -> Plan | str:
     )  # fmt: skip
 
 
+def _paces(
+    raw: Mapping[str, Any], allowed: Fraction, use: Fraction, per_ml: Fraction, along: Mapping[str, Fraction]
+) -> dict[str, Any]:
+    """Return what each limit allows but those of pH and saturation [canonical unit per day]."""
+    limits, pump, system = BOUNDS[raw["change"]["parameter"]], raw["pump"], raw["system"]
+    jump = Fraction(limits.jumps[1 if raw["change"].get("reason") else 0]) * FACTORS[limits.unit]
+    share = canonical(pump["largest_share"]) if "largest_share" in pump else Fraction(1, 2)
+    paces = {"daily_rise": allowed, "single_dose": int(pump.get("doses_per_day", 24)) * jump - use}
+    paces["pump_share"] = share * 1440 * canonical(pump["flow"]) * per_ml - use
+    for other, ratio in along.items():
+        credit = use / CA_PER_MEQ if other == "alkalinity" else use * CA_PER_MEQ if other == "calcium" else Fraction(0)
+        hard = Fraction(BOUNDS[other].hard) * FACTORS[BOUNDS[other].unit]
+        paces[f"also_raises_{other}"] = (hard + credit) / ratio - use
+    if "evaporation" in system and raw["additive"].get("chemical") == "calcium hydroxide":
+        paces["evaporation"] = canonical(system["evaporation"]) * 1000 * per_ml - use
+    return paces
+
+
+def water_side(raw: Mapping[str, Any], climb: float, water: tuple[float, float]) -> Tank | str:
+    """Return the carbonate side of a correction; a word when it has none, or when no water has such a pH."""
+    found = held_and_brought(raw, water)
+    if found is None:
+        return "brings nothing"
+    ph = float(raw["system"]["ph"]) if "ph" in raw["system"] else None
+    return reckoning_ph.tank(water, found[0], ph, found[1], climb) or "impossible_water"
+
+
+def held_and_brought(raw: Mapping[str, Any], water: tuple[float, float]) -> tuple[Amounts, Amounts] | None:
+    """Return what a kilogram of the water holds but carbon, and what a rise by one canonical unit brings to it."""
+    system, name, additive = raw["system"], raw["change"]["parameter"], raw["additive"]
+    per_kg = 1 / density(*water)
+    if "label" in additive:
+        # What is in a bottle is not known: hydroxide lifts pH most.
+        kinds = {"alkalinity": Amounts(per_kg / 1000.0), "calcium": Amounts(0, 0, per_kg / 1000.0 / float(ATOMS["Ca"]))}
+        per_unit = kinds.get(name, Amounts())
+    else:
+        # Moles of the salt per litre of the tank for a rise by one unit.
+        raises = SALTS[additive["chemical"]].raises
+        moles = per_kg / float(raises[name]) if name in raises else 0.0
+        per_unit = Amounts().plus(CARBONATES.get(additive["chemical"], Amounts()), moles)
+    if per_unit == Amounts():
+        return None
+    told = {field: canonical(system[field], water) for field in ("alkalinity", "calcium") if field in system}
+    told[name] = canonical(raw["change"]["measured"], water)
+    held = reckoning_ph.natural(water[0])
+    alkalinity = float(told.get("alkalinity", NATURAL_ALKALINITY)) * per_kg / 1000.0
+    calcium = float(told["calcium"] / ATOMS["Ca"]) * per_kg / 1000.0 if "calcium" in told else held.calcium
+    return replace(held, alkalinity=alkalinity, calcium=calcium), per_unit
+
+
 def _objection(limits: Bounds, measured: Fraction, target: Fraction, allowed: Fraction, reason: bool) -> str:
+    """Return the codes of everything that is wrong with a reading, its target and the pace; empty when nothing is."""
     size = FACTORS[limits.unit]
+    found = []
     low, high = (Fraction(v) * size for v in limits.plausible)
+    bottom, top = (Fraction(v) * size for v in limits.targets)
     if not low <= measured <= high:
-        return "implausible"
-    low, high = (Fraction(v) * size for v in limits.targets)
-    if not low <= target <= high:
-        return "target_outside"
-    if target <= measured:
-        return "target_reached" if target == measured else "target_below_measured"
+        found.append("implausible")
+    elif not bottom <= target <= top:
+        found.append("target_outside")
+    elif target <= measured:
+        found.append("target_reached" if target == measured else "target_below_measured")
     # A rise written in another unit has fifteen digits, so a limit met is not a limit passed.
-    if allowed > Fraction(limits.hard) * size * (1 + Fraction(1, 10**12)):
-        return "rise_beyond_hard"
-    if allowed > Fraction(limits.recommended) * size * (1 + Fraction(1, 10**12)) and not reason:
-        return "rise_needs_reason"
-    return "rise_not_positive" if allowed <= 0 else ""
+    if allowed <= 0:
+        found.append("rise_not_positive")
+    elif allowed > Fraction(limits.hard) * size * (1 + Fraction(1, 10**12)):
+        found.append("rise_beyond_hard")
+    elif allowed > Fraction(limits.recommended) * size * (1 + Fraction(1, 10**12)) and not reason:
+        found.append("rise_needs_reason")
+    return ", ".join(found)
 
 
-def _strength(
+def strength_of(
     additive: Mapping[str, Any], name: str, water: tuple[float, float]
 ) -> tuple[Fraction, dict[str, Fraction], Any]:
     """Return amount per mL, ratio of everything raised along, and the jug [mL]."""

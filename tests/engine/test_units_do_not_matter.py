@@ -18,6 +18,9 @@ SOME = range(0, 300, 5)
 
 FIELDS = {
     "system.net_volume": VOLUMES,
+    "system.alkalinity": UNITS["alkalinity"],
+    "system.calcium": UNITS["calcium"],
+    "system.evaporation": VOLUMES,
     "change.measured": None,
     "change.target": None,
     "change.daily_use": None,

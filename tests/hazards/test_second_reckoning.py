@@ -6,6 +6,7 @@ Common practice, no source: an independent second check.
 from __future__ import annotations
 
 import ast
+import dataclasses
 import inspect
 from collections.abc import Callable
 from dataclasses import replace
@@ -13,7 +14,7 @@ from typing import Any
 
 import pytest
 
-from evenwater.engine import caps, check, correction, schedule, stock
+from evenwater.engine import caps, check, check_ph, correction, schedule, stock, water_limits
 from evenwater.engine.correction import Answer, Refused
 from evenwater.engine.limits import Cap, pace
 from evenwater.engine.question import CorrectionQuestion
@@ -22,6 +23,7 @@ from evenwater.screens.answer import shown_of, view
 from tests.engine.asking import NOW, read, worked
 from tests.engine.generated import drawn
 
+PER_UNIT, DENSITY = water_limits._per_unit, water_limits.density_kg_per_l
 MAKE, STRENGTH, CAPS, PACE, PULSE = schedule.make, stock.strength, caps.caps, pace, correction.pulse
 SOME = range(0, 300, 12)
 
@@ -73,12 +75,18 @@ def _fine(number: int) -> CorrectionQuestion:
     return replace(question, pump=replace(question.pump, step_ml=1e-5, smallest_ml=None))
 
 
+def _long(question: CorrectionQuestion) -> bool:
+    """Return whether a fault must show: with one dose a day a day's dose at once is none, nor is haste within a day."""
+    honest = correction.solve(question)
+    assert isinstance(honest, Answer)
+    return question.pump.doses_per_day > 1 and honest.doses.count > honest.doses.per_day
+
+
 @pytest.mark.parametrize("fault", FAULTS)
 def test_H32_a_sabotaged_planner_is_refused(fault: str, monkeypatch: pytest.MonkeyPatch) -> None:
     module, name, instead = FAULTS[fault]
-    # With one dose a day already, a day's dose at once is no fault.
-    honest = [question for number in SOME if (question := _fine(number)).pump.doses_per_day > 1]
-    assert all(isinstance(correction.solve(question), Answer) for question in honest)
+    honest = [question for number in SOME if _long(question := _fine(number))]
+    assert len(honest) >= 15
     monkeypatch.setattr(module, name, instead)
     codes = []
     for question in honest:
@@ -89,8 +97,8 @@ def test_H32_a_sabotaged_planner_is_refused(fault: str, monkeypatch: pytest.Monk
     assert codes.count("check_disagrees") >= 0.4 * len(codes), codes
 
 
-def _only_rise(question: Any, per_ml: float) -> tuple[Cap, ...]:
-    return CAPS(question, per_ml)[:1]
+def _only_rise(question: Any, per_ml: float, tank: Any) -> tuple[Cap, ...]:
+    return CAPS(question, per_ml, tank)[:1]
 
 
 def test_H32_a_forgotten_limit_is_found(monkeypatch: pytest.MonkeyPatch) -> None:
@@ -104,6 +112,145 @@ def test_H32_a_forgotten_limit_is_found(monkeypatch: pytest.MonkeyPatch) -> None
         result = correction.solve(read(raw))
         assert isinstance(result, Refused), what
         assert result.reasons[0].code == "check_disagrees", what
+
+
+# Plans that each limit of the water holds back: the fault that the second reckoning must name, and the question.
+_LYE = {
+    "additive__chemical": "sodium hydroxide", "change__daily_use": "0.1 dKH per day", "change__reason": "a test",
+    "change__fastest_rise": "1.3 dKH per day", "pump__doses_per_day": 2,
+}  # fmt: skip
+_TANK = {"net_volume": "340 L", "salinity": "35", "temperature": "25 degC"}
+WATER: dict[str, tuple[str, str, dict[str, Any]]] = {
+    "rise of pH": ("ph_rise", "rise of pH", worked(**_LYE)),
+    "rise of pH that was measured": ("ph_rise", "rise of pH", {**worked(**_LYE), "system": {**_TANK, "ph": "8.1"}}),
+    "rise of pH by a bottle": (
+        "ph_rise",
+        "rise of pH",
+        {**worked(**_LYE), "additive": {"label": {"dose": "5 mL", "water": "100 L", "raises": "1 dKH"}}},
+    ),
+    "highest pH": (
+        "ph_ceiling",
+        "pH",
+        {**worked(**{**_LYE, "pump__doses_per_day": 6}), "system": {**_TANK, "ph": "8.4"}},
+    ),
+    "saturation": (
+        "saturation",
+        "saturation",
+        worked(
+            change__measured="11 dKH", change__target="11.6 dKH", change__daily_use="0.3 dKH per day", pump__doses_per_day=4,
+            system__ph="8.3", system__calcium="500 mg/L", system__salinity="35", system__temperature="25 degC",
+        ),
+    ),
+    "saturation by calcium": (
+        "saturation",
+        "saturation",
+        worked(
+            change__parameter="calcium", change__measured="480 mg/L", change__target="500 mg/L", pump__doses_per_day=2,
+            change__fastest_rise="45 mg/L per day", change__reason="a test", change__daily_use=None, system__ph="8.41",
+            system__alkalinity="10.6 dKH", additive__chemical="calcium chloride dihydrate", system__salinity="35",
+            system__temperature="25 degC",
+        ),
+    ),
+    "evaporation": (
+        "evaporation",
+        "evaporation",
+        {
+            **worked(pump__flow="50 mL/min", system__evaporation="3 L per day", change__daily_use="0.3 dKH per day"),
+            "additive": {"chemical": "calcium hydroxide", "made_up_to": "20 L", "saturated": True},
+        },
+    ),
+}  # fmt: skip
+
+
+def _without(code: str) -> Callable[..., tuple[Cap, ...]]:
+    return lambda q, per_ml, tank: tuple(cap for cap in CAPS(q, per_ml, tank) if cap.code != code)
+
+
+@pytest.mark.parametrize("case", WATER)
+def test_H32_a_forgotten_limit_of_the_water_is_found(case: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    code, what, raw = WATER[case]
+    question = replace(read(raw), pump=replace(read(raw).pump, step_ml=1e-5))
+    honest = correction.solve(question)
+    assert isinstance(honest, Answer), honest
+    assert honest.set_by == code
+    monkeypatch.setattr(caps, "caps", _without(code))
+    result = correction.solve(question)
+    assert isinstance(result, Refused)
+    assert [reason.code for reason in result.reasons] == ["check_disagrees"]
+    assert what in result.reasons[0].params["what"]
+
+
+# Module, name, what stands there instead: a fault in each thing that the limits of the water are reckoned from.
+WATER_FAULTS: dict[str, tuple[Any, str, Any]] = {
+    "a rise of half a pH": (water_limits, "PH_RISE_PER_HOUR", 0.5),
+    "a higher ceiling": (water_limits, "PH_KEPT", (7.8, 9.0)),
+    "more saturation": (water_limits, "SATURATION_CEILING", 14.0),
+    "no carbonate side at all": (water_limits, "chemistry_of", lambda *_: None),
+    "half of what the additive brings": (water_limits, "_per_unit", lambda q, per_ml: PER_UNIT(q, per_ml).times(0.5)),
+    "the total scale taken for a meter's": (water_limits, "nbs_offset", lambda _: 0.0),
+    "the start only": (
+        water_limits,
+        "replace",
+        lambda tank, **_: dataclasses.replace(tank, end=tank.start),
+    ),
+    "seawater twice as heavy": (water_limits, "density_kg_per_l", lambda water: 2.0 * DENSITY(water)),
+}
+
+
+@pytest.mark.parametrize("fault", WATER_FAULTS)
+def test_H32_a_fault_in_the_chemistry_is_found(fault: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    module, name, instead = WATER_FAULTS[fault]
+    found = 0
+    for case, (code, _, raw) in WATER.items():
+        if code == "evaporation":
+            continue
+        question = replace(read(raw), pump=replace(read(raw).pump, step_ml=1e-5))
+        honest = correction.solve(question)
+        assert isinstance(honest, Answer)
+        with monkeypatch.context() as patch:
+            patch.setattr(module, name, instead)
+            result = correction.solve(question)
+        if isinstance(result, Refused):
+            assert [reason.code for reason in result.reasons] == ["check_disagrees"], case
+            found += 1
+        else:
+            # A fault that makes a plan slower, or leaves it as it is, harms nobody.
+            assert result.pace <= honest.pace * (1.0 + 1e-9), case
+    assert found >= 1
+
+
+def test_H32_doses_of_the_fullest_hour_are_counted_twice(monkeypatch: pytest.MonkeyPatch) -> None:
+    # 30 doses a day: two of them fall into one hour.
+    question = read(WATER["highest pH"][2])
+    question = replace(
+        question, pump=replace(question.pump, doses_per_day=30, step_ml=1e-5), system=replace(question.system, ph=8.412)
+    )
+    assert isinstance(honest := correction.solve(question), Answer)
+    assert honest.set_by == "ph_ceiling"
+    monkeypatch.setattr(water_limits, "doses_in_an_hour", lambda _: 1)
+    result = correction.solve(question)
+    assert isinstance(result, Refused)
+    assert "pH" in result.reasons[0].params["what"]
+
+
+def test_H32_the_second_opinion_on_pH_takes_nothing_from_the_first() -> None:
+    imported = {
+        node.module.rpartition(".")[2]
+        for node in ast.walk(ast.parse(inspect.getsource(check_ph)))
+        if isinstance(node, ast.ImportFrom) and node.module and node.module.startswith("evenwater")
+    }
+    # The constants are those of the planner, as a handbook is; nothing that solves or limits is.
+    planners = {
+        "carbonate",
+        "carbonate_point",
+        "carbonate_solver",
+        "carbonate_state",
+        "water_limits",
+        "caps",
+        "limits",
+        "mix",
+    }
+    assert not imported & planners
 
 
 def test_H32_what_else_is_raised_is_reckoned_twice(monkeypatch: pytest.MonkeyPatch) -> None:

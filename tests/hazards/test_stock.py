@@ -1,4 +1,4 @@
-"""H13: a stock that cannot dissolve is blocked at 20 degC, and remarked on within a tenth of its limit.
+"""H13: a stock that cannot dissolve in its coolest hour is blocked, and remarked on within a tenth of its limit.
 
 Solubility and density: the rows of chemicals.toml, whose sources stand beside them, read and reckoned here anew.
 """
@@ -29,20 +29,22 @@ def _at(rows: list[list[float]], celsius: float) -> float:
     return below[1] + (above[1] - below[1]) * (celsius - below[0]) / (above[0] - below[0])
 
 
-def most_per_litre(name: str) -> float:
-    """Return the chemical as weighed that a litre holds at 20 degC [g].
+def most_per_litre(name: str, celsius: float = 20.0) -> float:
+    """Return the chemical as weighed that a litre holds at a temperature [g].
 
     The volume of the solution per mass is taken as linear in the mass fraction, from 1 L/kg to the density given.
     """
     entry, salt = ROWS[name], SALTS[name]
-    percent = _at(entry["solubility"], 20.0)
+    percent = _at(entry["solubility"], celsius)
     at, density = entry["density"]
     litres_per_kg = 1.0 + (1.0 / density - 1.0) * percent / at
     dry_per_litre = 10.0 * percent / litres_per_kg
     return dry_per_litre * float(salt.molar / salt.dry)
 
 
-def _raw(name: str, grams: float, litres: float = 2.0, purity: str = "100 %") -> dict[str, Any]:
+def _raw(
+    name: str, grams: float, litres: float = 2.0, purity: str = "100 %", coolest: str | None = None
+) -> dict[str, Any]:
     parameter = next(iter(SALTS[name].raises))
     bounds = BOUNDS[parameter]
     low, high = (float(v) for v in bounds.targets)
@@ -53,7 +55,7 @@ def _raw(name: str, grams: float, litres: float = 2.0, purity: str = "100 %") ->
         change__parameter=parameter, change__measured=f"{start:.5f} {bounds.unit}", change__daily_use=None,
         change__target=f"{start + 0.4 * float(bounds.recommended):.5f} {bounds.unit}", change__fastest_rise=None,
         additive__chemical=name, additive__dissolved=f"{grams:.6f} g", additive__made_up_to=f"{litres:.1f} L",
-        additive__purity=purity, pump__flow="90000 mL/min", pump__step="0.0001 mL",
+        additive__purity=purity, additive__temperature=coolest, pump__flow="90000 mL/min", pump__step="0.0001 mL",
     )  # fmt: skip
 
 
@@ -81,6 +83,41 @@ def test_H13_how_near_the_limit_is_stands_in_the_answer(name: str) -> None:
     assert limit.value == pytest.approx(most / 2.0, rel=1e-6)
     assert limit.bound == pytest.approx(most, rel=1e-9)
     assert limit.share == pytest.approx(0.5, rel=1e-6)
+
+
+@pytest.mark.parametrize("celsius", [10.0, 15.0, 28.0])
+@pytest.mark.parametrize("name", RAISING)
+def test_H13_the_coolest_hour_of_the_jug_decides(name: str, celsius: float) -> None:
+    most, coolest = most_per_litre(name, celsius), f"{celsius} degC"
+    assert ask(_raw(name, 2.0 * most * 1.0001, coolest=coolest)) == ("does_not_dissolve",)
+    for share, near in ((0.8999, False), (0.9001, True), (0.9999, True)):
+        plan = answered(_raw(name, 2.0 * most * share, coolest=coolest))
+        assert ("nearly_saturated" in {r.code for r in plan.remarks}) == near, share
+        limit = next(item for item in plan.limits if item.code == "solubility")
+        assert limit.bound == pytest.approx(most, rel=1e-9)
+
+
+def test_H13_a_cool_room_changes_the_verdict() -> None:
+    """Soda ash: 214 g in a litre at 20 degC, 120 g at 10 degC."""
+    raw = _raw("sodium carbonate anhydrous", 260.0)
+    assert "nearly_saturated" not in {r.code for r in answered(raw).remarks}
+    raw["additive"]["temperature"] = "50 degF"
+    assert ask(raw) == ("does_not_dissolve",)
+    # Within a tenth of the limit it is planned, with a remark to keep it warm.
+    raw["additive"]["dissolved"] = "230 g"
+    remark = next(r for r in answered(raw).remarks if r.code == "nearly_saturated")
+    assert remark.params["better_warm"] is True
+    assert remark.params["most"] == pytest.approx(most_per_litre("sodium carbonate anhydrous", 10.0), rel=1e-9)
+
+
+def test_H13_lime_is_better_kept_cool() -> None:
+    raw = _raw("calcium hydroxide", 2.9)
+    remark = next(r for r in answered(raw).remarks if r.code == "nearly_saturated")
+    assert remark.params["better_warm"] is False
+    raw["additive"] |= {"dissolved": "3.2 g", "temperature": "10 degC"}
+    assert isinstance(ask(raw), Answer)
+    raw["additive"]["temperature"] = "25 degC"
+    assert ask(raw) == ("does_not_dissolve",)
 
 
 def test_H13_what_is_not_the_chemical_need_not_dissolve() -> None:

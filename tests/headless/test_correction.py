@@ -74,12 +74,12 @@ def test_fields_of_an_answer(worked: dict[str, Any]) -> None:
     assert {
         "status", "dose_per_hour", "dose_in_24_hours", "single_dose", "single_dose_rounded", "doses_per_day", "run_time",
         "total", "lasts", "rise_per_day", "set_by", "upkeep_per_hour", "band", "by_source", "whole_jug", "limits", "check",
-        "reasons", "cautions",
+        "side_effects", "reasons", "cautions",
     } <= worked.keys()  # fmt: skip
     assert worked["band"]["p5"]["value"] < 8.4 < worked["band"]["p95"]["value"]
     assert sum(worked["by_source"].values()) == pytest.approx(1.0)
     assert {item["code"] for item in worked["limits"]} == {
-        "daily_rise", "single_dose", "pump_share", "smallest_dose", "jug", "solubility", "target",
+        "daily_rise", "single_dose", "pump_share", "smallest_dose", "jug", "solubility", "ph_rise", "ph_ceiling", "saturation", "target",
     }  # fmt: skip
     for item in worked["limits"]:
         assert item["value"]["unit"] == item["bound"]["unit"]
@@ -99,6 +99,18 @@ def quantities(node: Any) -> Iterator[dict[str, Any]]:
             yield from quantities(inner)
 
 
+def moments(node: Any) -> Iterator[dict[str, Any]]:
+    """Yield everything that has a saturation."""
+    if isinstance(node, dict):
+        if "aragonite_saturation" in node:
+            yield node
+        for inner in node.values():
+            yield from moments(inner)
+
+
+PURE_NUMBERS = ("ph_rise", "ph_ceiling", "saturation")
+
+
 @pytest.mark.parametrize("unit", ["dKH", "meq/L", "mmol/L", "ppm as CaCO3"])
 def test_every_quantity_is_a_number_with_a_unit(tmp_path: Path, unit: str) -> None:
     per_dkh = {"dKH": 1.0, "meq/L": 0.356652, "mmol/L": 0.356652, "ppm as CaCO3": 17.848}[unit]
@@ -115,7 +127,12 @@ def test_every_quantity_is_a_number_with_a_unit(tmp_path: Path, unit: str) -> No
     for quantity in found:
         assert quantity.keys() == {"value", "unit"}
         assert isinstance(quantity["value"], float)
-        assert quantity["unit"]
+    # pH and saturation are numbers without a unit; nothing else is.
+    bare = [q for item in body["limits"] if item["code"] in PURE_NUMBERS for q in (item["value"], item["bound"])]
+    assert len(bare) == 2 * len(PURE_NUMBERS)
+    bare += [moment["aragonite_saturation"] for moment in moments(body["side_effects"])]
+    without = [id(quantity) for quantity in found if not quantity["unit"]]
+    assert set(without) <= {id(quantity) for quantity in bare}
     assert body["check"]["end_value"]["unit"] == unit
     assert body["rise_per_day"]["unit"] == f"{unit} per day"
     assert body["total"]["value"] == pytest.approx(184.30, rel=1e-3)

@@ -8,9 +8,20 @@ from pathlib import Path
 
 import pytest
 
-from tests.headless.asking import Said, ask, example, on_label
+from tests.headless.asking import Said, ask, example, on_label, put
 
-WHOLE = (example(), example("convert"), example("stock"), example("chemistry"), on_label(example()))
+LIME = {
+    "chemical": '"calcium hydroxide"',
+    "dissolved": None,
+    "purity": None,
+    "saturated": "true",
+    "evaporation": '"40 L per day"',
+}
+MIX = '{ chemical = "potassium chloride", dissolved = "10 g", purity = "99 %" }'
+WHOLE = (
+    example(), example("convert"), example("stock"), example("chemistry"), on_label(example()), put(example(), **LIME),
+    put(example("stock"), also=MIX),
+)  # fmt: skip
 LINES = [line for whole in WHOLE for line in whole.split("\n") if line.strip() and not line.startswith("#")]
 # Values that ask for trouble: other types, other marks, other units, extremes.
 VALUES = (

@@ -51,7 +51,8 @@ MOLAR: dict[str, tuple[float, dict[str, tuple[float, str]]]] = {
 }  # fmt: skip
 # Everything that stands in an answer besides what the stock carries.
 FRAME = {
-    "status", "raises", "dissolves", "temperature", "solubility", "mass_needed", "signal_word", "statements", "cautions", "reasons",
+    "status", "raises", "dissolves", "temperature", "solubility", "mass_needed", "mass_needed_also", "signal_word", "statements",
+    "cautions", "reasons",
 }  # fmt: skip
 
 
@@ -95,6 +96,7 @@ def test_strength_of_everything_it_carries(tmp_path: Path, name: str) -> None:
         assert value(body, what) == pytest.approx(per_mole / 100, rel=2e-5)
     assert body["dissolves"] is True
     assert value(body, "mass_needed") == pytest.approx(mass / 80, rel=1e-9)
+    assert body["mass_needed_also"] == []
 
 
 def test_every_chemical_is_answered_with_its_hazards(tmp_path: Path) -> None:

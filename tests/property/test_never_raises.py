@@ -20,20 +20,34 @@ from evenwater.engine import correction, intake
 from evenwater.engine.correction import Answer, Refused
 from evenwater.engine.quantities import Typed
 from evenwater.engine.question import CorrectionQuestion
-from evenwater.engine.stock import Labelled
+from evenwater.engine.stock import Labelled, Portion, limewater
 from evenwater.engine.units import KINDS
 from evenwater.screens.answer_json import answered as as_json
 from tests.engine.asking import NOW, known, read, worked
 
 WORKED = read(worked())
 LABELLED = replace(WORKED, additive=Labelled(5.0, 100.0, 0.4, "alkalinity"))
+MIXED = replace(
+    WORKED,
+    additive=replace(WORKED.additive, also=(Portion(known().chemicals["sodium bicarbonate"], 20.0, 0.99),)),
+    system=replace(WORKED.system, ph=8.2),
+)
+LIMED = replace(WORKED, additive=limewater(known().chemicals["calcium hydroxide"], 20.0))
+QUESTIONS = {"WORKED": WORKED, "LABELLED": LABELLED, "MIXED": MIXED, "LIMED": LIMED}
 # Where a figure stands in a question: the holder's field and its own.
 FIGURES = [
-    ("system", "volume_l"), ("system", "volume_uncertainty"), ("system", "ph"), ("", "measured"), ("", "target"), ("", "use"),
+    ("system", "volume_l"), ("system", "volume_uncertainty"), ("system", "ph"), ("system", "alkalinity"), ("system", "calcium"),
+    ("system", "evaporation_l"), ("", "measured"), ("", "target"), ("", "use"),
     ("", "fastest"), ("pump", "flow_ml_per_min"), ("pump", "smallest_ml"), ("pump", "step_ml"), ("pump", "largest_share"),
     ("pump", "doses_per_day"), ("water", "salinity"), ("water", "temperature_c"),
 ]  # fmt: skip
-STOCK = {"WORKED": ("grams", "made_up_l", "purity"), "LABELLED": ("dose_ml", "water_l", "raises")}
+_BAG = ("grams", "made_up_l", "purity", "coolest_c")
+STOCK = {
+    "WORKED": _BAG,
+    "LABELLED": ("dose_ml", "water_l", "raises"),
+    "MIXED": (*_BAG, "also.grams", "also.purity"),
+    "LIMED": _BAG,
+}
 WILD = st.one_of(
     st.floats(),
     st.sampled_from([0.0, -0.0, math.nan, math.inf, -math.inf, 5e-324, -5e-324, 1e-9, 1e9, 1.7e308, -1.0, 1e-300]),
@@ -44,6 +58,10 @@ def _put(question: CorrectionQuestion, holder: str, field: str, value: float) ->
     if holder == "water":
         water = replace(question.system.water, **{field: value})
         return replace(question, system=replace(question.system, water=water))
+    if field.startswith("also."):
+        (bag,) = question.additive.also
+        changed = replace(bag, **{field.removeprefix("also."): value})
+        return replace(question, additive=replace(question.additive, also=(changed,)))
     if holder:
         return replace(question, **{holder: replace(getattr(question, holder), **{field: value})})
     return replace(question, **{field: value})
@@ -77,9 +95,9 @@ def _holds(result: object) -> None:
 
 @st.composite
 def wild_questions(draw: st.DrawFn) -> CorrectionQuestion:
-    """Return the worked example with one to three figures replaced by anything."""
-    name = draw(st.sampled_from(["WORKED", "LABELLED"]))
-    question = WORKED if name == "WORKED" else LABELLED
+    """Return the worked example, or one like it, with one to three figures replaced by anything."""
+    name = draw(st.sampled_from(sorted(QUESTIONS)))
+    question = QUESTIONS[name]
     places = FIGURES + [("additive", field) for field in STOCK[name]]
     for holder, field in draw(st.lists(st.sampled_from(places), min_size=1, max_size=3, unique=True)):
         # A count is a whole number by its type; the reader gives no other.
@@ -95,7 +113,7 @@ def test_any_figure_is_refused_or_answered(question: CorrectionQuestion) -> None
 
 
 def test_every_figure_that_is_not_finite_is_refused() -> None:
-    for question, name in ((WORKED, "WORKED"), (LABELLED, "LABELLED")):
+    for name, question in QUESTIONS.items():
         for holder, field in FIGURES + [("additive", field) for field in STOCK[name]]:
             for value in (math.nan, math.inf, -math.inf):
                 result = correction.solve(_put(question, holder, field, value))
@@ -127,12 +145,13 @@ LEAVES = st.one_of(
     st.sampled_from([*known().parameters, *known().chemicals, "calcium chloride", "unknown", "dimensions"]),
     INSTANTS,
     st.none(), st.booleans(), st.integers(), st.floats(), st.just([]), st.just({}), st.just(["6.8 dKH"]),
+    st.builds(lambda chemical, grams: {"chemical": chemical, "dissolved": grams}, st.sampled_from(sorted(known().chemicals)), TEXTS),
 )  # fmt: skip
 PATHS = [
     "now", "system.name", "system.net_volume", "system.volume_known", "system.volume_uncertainty", "system.salinity",
-    "system.temperature", "system.ph", "change.parameter", "change.measured", "change.measured_at", "change.target",
+    "system.temperature", "system.ph", "system.alkalinity", "system.calcium", "system.evaporation", "change.parameter", "change.measured", "change.measured_at", "change.target",
     "change.daily_use", "change.fastest_rise", "change.reason", "additive.chemical", "additive.dissolved",
-    "additive.made_up_to", "additive.purity", "additive.label", "pump.flow", "pump.smallest_dose", "pump.step",
+    "additive.made_up_to", "additive.purity", "additive.temperature", "additive.saturated", "additive.also", "additive.label", "pump.flow", "pump.smallest_dose", "pump.step",
     "pump.largest_share", "pump.doses_per_day", "system", "change", "additive", "pump",
 ]  # fmt: skip
 LABEL = {"dose": "5 mL", "water": "100 L", "raises": "1 dKH"}

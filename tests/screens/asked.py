@@ -155,6 +155,17 @@ MORE: dict[str, dict[str, Any]] = {
     "no name": {"system.name": None, "change.measured_at": None},
     "slaked lime": {"additive.chemical": "calcium hydroxide", "additive.dissolved": "15 g", "additive.made_up_to": "10 L",
                     "pump.flow": "50 mL/min", "pump.smallest_dose": None},
+    "pH sets": {"pump.doses_per_day": 2, "additive.chemical": "sodium hydroxide", "change.daily_use": "0.1 dKH per day",
+                "change.fastest_rise": "1.3 dKH per day", "change.reason": "frags leave on Friday"},
+    "highest pH sets": {"system.ph": "8.4", "pump.doses_per_day": 6, "additive.chemical": "sodium hydroxide",
+                        "change.daily_use": "0.1 dKH per day"},
+    "saturation sets": {"system.ph": "8.3", "system.calcium": "500 mg/L", "change.measured": "11 dKH", "change.target": "11.6 dKH",
+                        "change.daily_use": "0.3 dKH per day", "pump.doses_per_day": 4},
+    "evaporation sets": {"system.evaporation": "5 L per day", "additive": {"chemical": "calcium hydroxide", "made_up_to": "20 L",
+                         "saturated": True}, "pump.flow": "50 mL/min", "pump.smallest_dose": None},
+    "mixed magnesium": {"change.parameter": "magnesium", "change.measured": "1210 mg/L", "change.target": "1300 mg/L",
+                        "change.daily_use": None, "additive": {"chemical": "magnesium chloride hexahydrate", "dissolved": "300 g",
+                        "made_up_to": "2 L", "also": {"chemical": "magnesium sulfate heptahydrate", "dissolved": "400 g", "purity": "98 %"}}},
     "fish farm": {"system.net_volume": "400000 L", "pump.flow": "9000 mL/min", "additive.dissolved": "106 kg", "additive.made_up_to": "1000 L"},
 }  # fmt: skip
 

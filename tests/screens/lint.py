@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import fields, is_dataclass
+from decimal import Decimal
 from typing import Any
 
 from evenwater.screens.views import ChartView
@@ -63,6 +64,13 @@ def strings(node: Any) -> Iterator[str]:
     elif isinstance(node, tuple):
         for item in node:
             yield from strings(item)
+
+
+def millilitres(text: str) -> Decimal:
+    """Read the first dose of a text as it is written, in millilitres, litres or cubic metres."""
+    found = re.search(rf"([\d.]+){NBSP}(mL|L|m3)(?![A-Za-z0-9])", text)
+    assert found, text
+    return Decimal(found.group(1)) * {"mL": 1, "L": 1000, "m3": 1_000_000}[found.group(2)]
 
 
 def numbers(text: str) -> list[float]:

@@ -83,21 +83,32 @@ def per_ml(plan: Answer) -> float:
     name, additive, litres = q.parameter.name, q.additive, q.system.volume_l
     if isinstance(additive, Labelled):
         return additive.raises * additive.water_l / additive.dose_ml / litres
-    moles = additive.grams * additive.purity / mass(additive.chemical.formula) / (additive.made_up_l * 1000.0)
-    if name == "salinity":
-        return moles * mass(additive.chemical.formula) / (density(q.system.water) * litres)
-    (carried,) = (
-        amount for word, amount in PER_MOLE[name].items()
-        if (word in additive.chemical.name and not (word == "carbonate" and "bicarbonate" in additive.chemical.name))
-    )  # fmt: skip
-    return moles * carried / litres
+    bags = [(additive.chemical, additive.grams, additive.purity)]
+    bags += [(bag.chemical, bag.grams, bag.purity) for bag in additive.also]
+    raised = 0.0
+    for chemical, grams, purity in bags:
+        moles = grams * purity / mass(chemical.formula) / (additive.made_up_l * 1000.0)
+        if name == "salinity":
+            raised += moles * mass(chemical.formula) / density(q.system.water)
+            continue
+        (carried,) = (
+            amount for word, amount in PER_MOLE[name].items()
+            if word in chemical.name and not (word == "carbonate" and "bicarbonate" in chemical.name)
+        )  # fmt: skip
+        raised += moles * carried
+    return raised / litres
 
 
 def most_in_a_day(plan: Answer) -> float:
-    """Return the millilitres a day that raise by the hard daily rise while the animals use theirs."""
+    """Return the millilitres a day that raise by the hard daily rise while the animals use theirs.
+
+    Of limewater no more than evaporates, or the tank overflows.
+    """
     q = plan.question
     hard = canonical(q.parameter.name, parameters()[q.parameter.name]["rise_per_day"]["hard"])
-    return (hard + q.use) / per_ml(plan)
+    most = (hard + q.use) / per_ml(plan)
+    lime = not isinstance(q.additive, Labelled) and "calcium hydroxide" in q.additive.name
+    return min(most, 1000.0 * q.system.evaporation_l) if lime and q.system.evaporation_l is not None else most
 
 
 def emptied(plan: Answer, within_days: float) -> datetime | None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import fields
 from datetime import UTC
 from decimal import Decimal
@@ -12,14 +11,16 @@ import pytest
 from evenwater.screens.answer import headline, view
 from evenwater.screens.views import AnswerView
 from tests.screens.asked import LABEL, MORE, NOW, answer, catalogue, grid, outcome, over_everything, shown_for
-from tests.screens.lint import NBSP, faults, numbers, strings
+from tests.screens.lint import NBSP, faults, millilitres, numbers, strings
+
+WATER = {"ph_rise", "ph_ceiling", "saturation", "evaporation"}
 
 
 def test_the_grid_is_wide_enough() -> None:
     answers = grid().values()
     assert len(answers) >= 120
     assert {a.question.parameter.name for a in answers} == set(catalogue().parameters)
-    assert {a.set_by for a in answers} >= {"daily_rise", "single_dose", "pump_share", "also_raises_alkalinity"}
+    assert {a.set_by for a in answers} >= {"daily_rise", "single_dose", "pump_share", "also_raises_alkalinity", *WATER}
     assert {a.doses.per_day for a in answers} >= {1, 3, 4, 7, 24, 96, 1440}
     assert MORE.keys() <= grid().keys()
 
@@ -51,12 +52,6 @@ def test_dosed_rate_is_never_above_the_computed_one(name: str) -> None:
     assert plan.doses.in_24_hours_ml <= plan.dose_ml_per_day * (1 + 1e-9)
 
 
-def millilitres(text: str) -> Decimal:
-    """Read a dose as it is written."""
-    number, unit = re.match(rf"([\d.]+){NBSP}(mL|L)", text).groups()
-    return Decimal(number) * (1000 if unit == "L" else 1)
-
-
 @over_everything
 def test_sums_are_those_of_the_doses_that_are_written(name: str) -> None:
     plan = grid()[name]
@@ -67,6 +62,10 @@ def test_sums_are_those_of_the_doses_that_are_written(name: str) -> None:
     assert millilitres(total) == one * plan.doses.count
     assert day.endswith("in 24 hours")
     assert total.endswith("in all")
+
+
+# Figures written to a fixed place behind the point.
+PLACES = {"ph_rise": 2, "saturation": 1}
 
 
 @over_everything
@@ -82,7 +81,12 @@ def test_bars_name_what_binds_and_show_both_figures(name: str) -> None:
         value, bound = numbers(bar.text.replace("SG 25/25", "SG").replace("SG 20/20", "SG").replace("SG 60/60", "SG"))[
             :2
         ]
-        if bar.code not in ("smallest_dose", "target", "jug"):
+        if bar.code == "ph_ceiling":
+            # A pH is written to hundredths, and full means the way from the 7.8 to the 8.5 usually kept.
+            assert max(value - 7.8, 0.0) / (bound - 7.8) == pytest.approx(bar.share, abs=0.006 / 0.7)
+        elif bar.code in PLACES:
+            assert value / bound == pytest.approx(bar.share, abs=0.51 * 10.0 ** -PLACES[bar.code] / bound)
+        elif bar.code not in ("smallest_dose", "target", "jug"):
             assert value / bound == pytest.approx(bar.share, rel=0.06)
         assert bar.over == (bar.share > 1.0 + 1e-9)
 
@@ -152,4 +156,4 @@ def test_refusal_shows_no_figure() -> None:
 def test_a_bottle_has_neither_jug_nor_solubility(rise: str) -> None:
     plan = answer({"additive": {"label": {**LABEL, "raises": rise}}})
     codes = {bar.code for bar in view(plan, NOW).bars}
-    assert codes == {"daily_rise", "single_dose", "pump_share", "smallest_dose", "target"}
+    assert codes == {"daily_rise", "single_dose", "pump_share", "smallest_dose", "ph_rise", "target"}

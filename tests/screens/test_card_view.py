@@ -18,7 +18,7 @@ from evenwater.screens.dose_card import card
 from evenwater.screens.shown import date_words, dose
 from evenwater.screens.views import CardView
 from tests.screens.asked import NOW, answer, catalogue, grid, over_everything
-from tests.screens.lint import NBSP, faults, strings
+from tests.screens.lint import NBSP, faults, millilitres, strings
 from tests.screens.reckoned import canonical, emptied, floor_to, most_in_a_day, parameters, per_ml
 
 MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
@@ -32,11 +32,6 @@ def made(name: str) -> tuple[Answer, CardView]:
 
 def plain(text: str) -> str:
     return text.replace(NBSP, " ")
-
-
-def millilitres(text: str) -> Decimal:
-    number, unit = re.search(rf"([\d.]+){NBSP}(mL|L)", text).groups()
-    return Decimal(number) * (1000 if unit == "L" else 1)
 
 
 @over_everything
@@ -142,10 +137,10 @@ def test_additive_is_named_in_full_and_never_by_its_formula_alone(name: str) -> 
         assert "label" in view.additive
         assert "label" in view.strength
         return
-    chemical = additive.chemical
-    assert view.additive == chemical.tall_man
-    assert view.additive.casefold() == chemical.name
-    assert re.sub(r"·(\d*)H2O", r"(H2O)\1", view.formula) == chemical.formula
+    chemicals = [additive.chemical, *(part.chemical for part in additive.also)]
+    assert view.additive == " and ".join(chemical.tall_man for chemical in chemicals)
+    assert view.additive.casefold() == " and ".join(chemical.name for chemical in chemicals)
+    assert re.sub(r"·(\d*)H2O", r"(H2O)\1", view.formula) == " and ".join(chemical.formula for chemical in chemicals)
     others = [text for text in strings(view) if text != view.formula]
     assert not any(view.formula in text for text in others)
     assert all(row.additive == view.additive for row in view.rows)
@@ -158,11 +153,24 @@ def test_strength_is_a_quantity_in_a_volume_with_its_date(name: str) -> None:
     text = plain(view.strength)
     assert not re.search(r"\d:\d|strength x|\dx", text)
     if isinstance(additive, Dissolved):
-        grams = re.search(r"dissolved ([\d.]+) g per 1 L", text)
-        assert grams
-        assert float(grams.group(1)) == pytest.approx(additive.grams / additive.made_up_l, rel=5.1e-4)
+        bags = [(additive.chemical.tall_man, additive.grams, additive.purity)]
+        bags += [(bag.chemical.tall_man, bag.grams, bag.purity) for bag in additive.also]
         assert text.endswith("mixed 24 Nov 2026.")
-        assert ("% pure" in text) == (additive.purity != 1.0)
+        assert ("at 20 °C" in text) == additive.saturated
+        first = "saturated," if additive.saturated else "dissolved"
+        said = re.search(rf"{first} ((?:[\d.]+ g.*)) per 1 L", text)
+        assert said
+        parts = said.group(1).split(" and ")
+        for part, (tall_man, grams, purity) in zip(parts, bags, strict=True):
+            number = re.match(r"([\d.]+) g", part)
+            assert number
+            # Of limewater three digits are said, of what was weighed four.
+            digits = 5.1e-3 if additive.saturated else 5.1e-4
+            assert float(number.group(1)) == pytest.approx(grams / additive.made_up_l, rel=digits)
+            assert (tall_man in part) == (len(bags) > 1), "a mix says which is which"
+            if len(bags) > 1:
+                assert (f"{100.0 * purity:g} % pure" in part) == (purity != 1.0)
+        assert ("% pure" in text) == any(purity != 1.0 for _, _, purity in bags)
     else:
         assert re.search(r"by its label: [\d.]+ mL raise [\d.]+ L by [\d.]+ ", text)
 

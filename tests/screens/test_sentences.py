@@ -13,11 +13,12 @@ from zoneinfo import ZoneInfo
 import pytest
 
 import evenwater.engine
-from evenwater.engine import intake
-from evenwater.engine.correction import Answer
+from evenwater.engine import intake, recipe, stock_intake
+from evenwater.engine.correction import Answer, Refused
 from evenwater.engine.reasons import Reason
-from evenwater.screens import words
-from tests.screens.asked import BASE, LABEL, NOW, answer, outcome, shown_for
+from evenwater.engine.recipe import StockQuestion
+from evenwater.screens import consumption_words, upkeep_words, words
+from tests.screens.asked import BASE, LABEL, NOW, answer, catalogue, outcome, shown_for
 from tests.screens.lint import faults
 
 ENGINE = Path(evenwater.engine.__file__).parent
@@ -64,7 +65,7 @@ def codes() -> frozenset[str]:
             of_function = isinstance(first, ast.Call) and isinstance(first.func, ast.Name)
             nodes = returned[first.func.id] if of_function else [first]
             named = {text for node in nodes for text in constants(node)}
-            if file.name == "caps.py":
+            if file.name in ("caps.py", "water_limits.py"):
                 named = {f"{code}_forbids" for code in named - NEVER_FORBIDS}
             found |= named
     return frozenset(found)
@@ -85,6 +86,14 @@ def test_the_walk_over_the_source_finds_codes_of_every_shape() -> None:
 def test_every_code_has_a_sentence() -> None:
     assert not {code for code in codes() if not words.known(code)}
 
+
+LIMEWATER: dict[str, Any] = {
+    "additive": {"chemical": "calcium hydroxide", "made_up_to": "20 L", "saturated": True},
+    "pump.flow": "50 mL/min", "pump.smallest_dose": None,
+}  # fmt: skip
+STRONG_BASE: dict[str, Any] = {
+    "additive.chemical": "sodium hydroxide", "change.fastest_rise": "1.3 dKH per day", "change.reason": "moving",
+}  # fmt: skip
 
 # code: (what is asked differently, what the sentence must hold)
 PRODUCED: dict[str, tuple[dict[str, Any], list[str]]] = {
@@ -149,15 +158,51 @@ PRODUCED: dict[str, tuple[dict[str, Any], list[str]]] = {
     "upkeep_too_small": ({"change.daily_use": "0.1 dKH per day"}, ["6.0"]),
     "no_use": ({"change.daily_use": None}, ["Alkalinity"]),
     "whole_jug_harms": ({}, ["23.3 dKH", "14 dKH"]),
+    "never_in_one_jug": (
+        {"additive.also": {"chemical": "calcium chloride dihydrate", "dissolved": "1 g"}},
+        ["Sodium carbonate anhydrous and calcium chloride dihydrate"],
+    ),
+    "same_chemical": (
+        {"additive.also": {"chemical": "sodium carbonate anhydrous", "dissolved": "1 g"}}, ["Sodium carbonate anhydrous"],
+    ),
+    "not_limewater": ({"additive.saturated": True}, ["sodium carbonate anhydrous"]),
+    "ph_assumed": ({}, ["8.1"]),
+    "bottle_like_hydroxide": ({"additive": {"label": LABEL}}, ["hydroxide"]),
+    "ph_above_afterwards": (
+        {"system.ph": "8.5", "additive.chemical": "sodium bicarbonate", "additive.dissolved": "80 g"}, ["8.57", "above the 8.5"],
+    ),
+    "ph_rise_forbids": (
+        {**STRONG_BASE, "pump.doses_per_day": 2, "change.daily_use": "1.3 dKH per day"}, ["0.2", "doses a day"],
+    ),
+    "ph_ceiling_forbids": ({"system.ph": "8.45"}, ["8.45 now", "8.52 at the target", "8.5."]),
+    "saturation_forbids": (
+        {"system.ph": "8.4", "system.calcium": "550 mg/L", "change.measured": "12 dKH", "change.target": "13.8 dKH"},
+        ["11.9 now", "14.8 at the target", "10 calcium"],
+    ),
+    "evaporation_forbids": ({**LIMEWATER, "system.evaporation": "1 L per day"}, ["2.59 L", "1 L (litres) evaporate"]),
+    "evaporation_unknown": (LIMEWATER, ["5.46 L"]),
 }  # fmt: skip
-# The second reckoning cannot be made to disagree from outside; a side effect forbids through the alkalinity of lime; what
-# is said of a matched pair and of a tank's chemistry answers questions of other kinds.
-BY_HAND = {
-    "check_disagrees": (Reason("check_disagrees", {"what": ("end",), "end_value": 3.0, "planned": 2.9}), ["report"]),
+# What only a question about a stock can bring up.
+OF_A_STOCK: dict[str, tuple[dict[str, Any], list[str]]] = {
+    "no_balance": (
+        {"additive": {"chemical": "magnesium sulfate heptahydrate", "made_up_to": "1 L", "also": {"chemical": "potassium chloride"}},
+         "wanted": {"strength": "10000 mg/L"}},
+        ["Magnesium sulfate heptahydrate and potassium chloride", "Take magnesium chloride and magnesium sulfate."],
+    ),
+    "limewater": (
+        {"temperature": "10 degC", "additive": {"chemical": "calcium hydroxide", "made_up_to": "10 L", "saturated": True}},
+        ["1.66 g in a litre at 10 °C"],
+    ),
     "no_pair": (
-        Reason("no_pair", {"chemical": "calcium hydroxide", "partner": "sodium bicarbonate"}),
+        {"additive": {"chemical": "calcium hydroxide", "made_up_to": "1 L"},
+         "wanted": {"partner": {"chemical": "sodium bicarbonate", "dissolved": "50 g", "made_up_to": "1 L"}}},
         ["Calcium hydroxide", "sodium bicarbonate"],
     ),
+}  # fmt: skip
+# The second reckoning cannot be made to disagree from outside; a side effect forbids through the alkalinity of lime; what
+# is said of a tank's chemistry answers questions of another kind.
+BY_HAND = {
+    "check_disagrees": (Reason("check_disagrees", {"what": ("end",), "end_value": 3.0, "planned": 2.9}), ["report"]),
     "impossible_water": (Reason("impossible_water", {"ph": 10.0}, "system.ph"), ["10", "scale"]),
     "may_precipitate": (Reason("may_precipitate", {"saturation": 9.27, "most": 7.0}), ["9.27", "above 7"]),
     "calcium_assumed": (Reason("calcium_assumed", {"calcium": 421.2}), ["421 mg per L"]),
@@ -174,7 +219,9 @@ def reasons(changes: dict[str, Any]) -> list[Reason]:
 
 
 def test_every_code_is_produced_below() -> None:
-    assert PRODUCED.keys() | BY_HAND.keys() == codes()
+    # Those of an upkeep are produced in test_upkeep.
+    elsewhere = upkeep_words.SENTENCES.keys() | consumption_words.SENTENCES.keys() | consumption_words.OF_VALUES.keys()
+    assert PRODUCED.keys() | OF_A_STOCK.keys() | BY_HAND.keys() == codes() - elsewhere
 
 
 @pytest.mark.parametrize("code", PRODUCED)
@@ -187,6 +234,17 @@ def test_sentence_holds_its_figures(code: str) -> None:
     check(words.sentence(found[code], shown), fragments)
 
 
+@pytest.mark.parametrize("code", OF_A_STOCK)
+def test_sentence_about_a_stock_holds_its_figures(code: str) -> None:
+    raw, fragments = OF_A_STOCK[code]
+    question = stock_intake.stock(raw, catalogue())
+    assert isinstance(question, StockQuestion), question
+    result = recipe.solve(question)
+    found = {reason.code: reason for reason in (result.reasons if isinstance(result, Refused) else result.remarks)}
+    assert code in found
+    check(words.sentence(found[code]), fragments)
+
+
 @pytest.mark.parametrize("code", BY_HAND)
 def test_sentence_of_what_cannot_be_asked_for(code: str) -> None:
     reason, fragments = BY_HAND[code]
@@ -196,7 +254,8 @@ def test_sentence_of_what_cannot_be_asked_for(code: str) -> None:
 def check(sentence: str, fragments: list[str]) -> None:
     plain = sentence.replace("\u00a0", " ")
     assert all(fragment in plain for fragment in fragments), plain
-    assert plain[0].isupper() or plain[0] in "“0123456789-"
+    # pH is a symbol, which no sentence capitalises.
+    assert plain[0].isupper() or plain[0] in "“0123456789-" or plain.startswith("pH ")
     assert plain[-1] in ".?"
     without_time = plain.replace("2026-11-25T08:00:00+00:00", "")
     assert not [
@@ -235,6 +294,58 @@ def test_advice_to_dose_less_often_is_answered_when_it_is_followed() -> None:
     (reason,) = reasons(PRODUCED["dose_below_smallest"][0])
     most = reason.params["most_doses"]
     assert answer({**PRODUCED["dose_below_smallest"][0], "pump.doses_per_day": most}).doses.dose_ml >= 20.0
+
+
+# Lye that lifts pH too far in each of these numbers of doses, and what is then advised about them.
+@pytest.mark.parametrize(
+    ("changes", "doses", "advice"),
+    [
+        ({**STRONG_BASE, "change.daily_use": "1.3 dKH per day"}, 2, "Choose more doses a day."),
+        ({"additive.chemical": "sodium hydroxide", "change.daily_use": "7 dKH per day"}, 30, "Choose 24 doses a day."),
+        ({**STRONG_BASE, "change.daily_use": "10 dKH per day"}, 24, ""),
+        ({**STRONG_BASE, "change.daily_use": "10 dKH per day"}, 48, ""),
+        (
+            {"additive.chemical": "sodium hydroxide", "system.ph": "8.42", "change.target": "7.0 dKH"},
+            4,
+            "Choose more doses a day.",
+        ),
+    ],
+)
+def test_advice_about_ph_is_answered_when_it_is_followed(changes: dict[str, Any], doses: int, advice: str) -> None:
+    changes = {**changes, "pump.flow": "500 mL/min", "pump.smallest_dose": None}
+    (reason,) = reasons({**changes, "pump.doses_per_day": doses})
+    assert reason.code in ("ph_rise_forbids", "ph_ceiling_forbids")
+    said = words.sentence(reason, shown_for(changes))
+    assert advice in said
+    if advice:
+        assert answer({**changes, "pump.doses_per_day": 24}).doses.dose_ml > 0.0
+    else:
+        assert "doses a day" not in said
+    bicarbonate = {
+        "additive.chemical": "sodium bicarbonate",
+        "additive.dissolved": "80 g",
+        "additive.made_up_to": "1 L",
+    }
+    assert "odium bicarbonate" in said
+    assert answer({**changes, **bicarbonate, "pump.doses_per_day": max(doses, 24)}).doses.dose_ml > 0.0
+
+
+@pytest.mark.parametrize(("ph", "helps"), [("8.35", True), ("8.4", False)])
+def test_advice_about_saturation_is_answered_when_it_is_followed(ph: str, helps: bool) -> None:
+    """Smaller doses help where the water itself lies below the ceiling; else only a nearer target would."""
+    changes = {
+        "system.ph": ph, "system.calcium": "500 mg/L", "change.measured": "11 dKH", "change.target": "11.2 dKH",
+        "change.daily_use": "0.6 dKH per day", "change.reason": "moving",
+    }  # fmt: skip
+    (reason,) = reasons({**changes, "pump.doses_per_day": 1})
+    assert reason.code == "saturation_forbids"
+    said = words.sentence(reason, shown_for(changes))
+    assert ("Choose more doses a day." in said) == helps
+    assert "Choose a nearer target." in said
+    if helps:
+        assert answer({**changes, "pump.doses_per_day": 24}).doses.dose_ml > 0.0
+    else:
+        assert "saturation_forbids" in {r.code for r in reasons({**changes, "pump.doses_per_day": 24})}
 
 
 def test_advice_about_the_upkeep_is_answered_when_it_is_followed() -> None:

@@ -14,18 +14,13 @@ from evenwater.engine.quantities import Water, density_kg_per_l, from_canonical
 from evenwater.engine.units import KINDS
 from evenwater.screens.shown import Shown, about, dose, every, seconds, span, with_unit
 from tests.screens.asked import catalogue
-from tests.screens.lint import NBSP, faults
+from tests.screens.lint import NBSP, faults, millilitres
 
 DOSES = st.one_of(
     st.decimals("0.001", "999999", places=3).map(float),
     st.integers(1, 10**7).map(lambda n: n / 100),
-    st.floats(1e-4, 999_999.0, allow_nan=False),
+    st.floats(1e-4, 999_999_999.0, allow_nan=False),
 )
-
-
-def millilitres(text: str) -> Decimal:
-    number, unit = re.match(rf"([\d.]+){NBSP}(mL|L)", text).groups()
-    return Decimal(number) * (1000 if unit == "L" else 1)
 
 
 @given(DOSES)
@@ -33,7 +28,8 @@ def test_a_dose_is_written_exactly_and_safely(ml: float) -> None:
     text = dose(ml)
     assert not faults(text, dose=True)
     assert millilitres(text) == Decimal(repr(ml))
-    assert text.endswith("(litres)") == (ml >= 1000.0)
+    assert text.endswith("(litres)") == (1000.0 <= ml < 1e6)
+    assert text.endswith("(cubic metres)") == (ml >= 1e6)
 
 
 @pytest.mark.parametrize(
@@ -41,10 +37,11 @@ def test_a_dose_is_written_exactly_and_safely(ml: float) -> None:
     [
         (4.7, "4.7 mL"), (5.0, "5 mL"), (0.5, "0.5 mL"), (0.05, "0.05 mL"), (999.9, "999.9 mL"), (1000.0, "1 L (litres)"),
         (1250.0, "1.25 L (litres)"), (0.00058, "0.00058 mL"), (183.3, "183.3 mL"), (100.0, "100 mL"), (1e-5, "0.00001 mL"),
+        (999_999.9, "999.9999 L (litres)"), (1e6, "1 m3 (cubic metres)"), (1_558_515.9, "1.5585159 m3 (cubic metres)"),
     ],
 )  # fmt: skip
 def test_doses(ml: float, text: str) -> None:
-    assert dose(ml) == text.replace(" mL", f"{NBSP}mL").replace(" L ", f"{NBSP}L ")
+    assert dose(ml) == text.replace(" ", NBSP, 1)
 
 
 @given(DOSES)

@@ -49,17 +49,20 @@ def test_what_the_stock_carries(name: str) -> None:
         dose, water, rise = figures(line.how)
         assert carried == pytest.approx(rise * water / dose, rel=2 * FOUR)
         return
-    weighed = re.search(r"([\d.]+)\u00a0g in ([\d.]+)\u00a0L", line.how)
-    assert weighed
-    given, litres = (float(number) for number in weighed.groups())
-    assert given / litres == pytest.approx(
-        plan.question.additive.grams / plan.question.additive.made_up_l, rel=2 * FOUR
-    )
-    purity = re.search(r"([\d.]+)\u00a0% pure", line.how)
-    share = float(purity.group(1)) / 100.0 if purity else 1.0
-    # Grams of it per millilitre, times what a gram carries: the last factor of the line.
-    per_gram = figures(line.how)[-1]
-    assert given / litres / 1000.0 * share * per_gram == pytest.approx(carried, rel=3 * FOUR)
+    additive = plan.question.additive
+    bags = [(additive.grams, additive.purity), *((bag.grams, bag.purity) for bag in additive.also)]
+    litres = re.search(r"in ([\d.]+)\u00a0L", line.how)
+    assert litres
+    made_up = float(litres.group(1))
+    # Grams of each, times its purity, times what a gram carries.
+    weighed = re.findall(r"([\d.]+)\u00a0g(?!\u00a0per| per)(.*?) × ([\d.]+)", line.how)
+    found = []
+    for (grams, between, per_gram), (given, purity) in zip(weighed, bags, strict=True):
+        assert float(grams) / made_up == pytest.approx(given / additive.made_up_l, rel=2 * FOUR)
+        share = re.search(r"([\d.]+)\u00a0% pure", between)
+        assert (float(share.group(1)) / 100.0 if share else 1.0) == purity
+        found.append(float(grams) / made_up / 1000.0 * purity * float(per_gram))
+    assert sum(found) == pytest.approx(carried, rel=3 * FOUR)
 
 
 @over_everything

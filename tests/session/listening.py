@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from evenwater.session import Change, Document, RecordsChange, UndoState
+from evenwater.session import Change, Document, LogChange, PlansChange, RecordsChange, UndoState
 
 
 class Listener:
@@ -16,6 +16,8 @@ class Listener:
         document.cardsChanged.connect(self._cards)
         document.saveFailed.connect(self._failed)
         document.saveRestored.connect(self._restored)
+        document.log.logChanged.connect(self._log)
+        document.log.plansChanged.connect(self._plans)
 
     def take(self, *signals: str) -> list[object]:
         """Return what was heard from ``signals`` since the last call, and forget everything."""
@@ -37,6 +39,12 @@ class Listener:
 
     def _failed(self, reason: object) -> None:
         self.all.append(("failed", reason))
+
+    def _log(self, change: LogChange) -> None:
+        self.all.append(("log", change))
+
+    def _plans(self, change: PlansChange) -> None:
+        self.all.append(("plans", change))
 
     def _restored(self, steps: int) -> None:
         self.all.append(("restored", steps))

@@ -298,6 +298,6 @@ def test_the_models_have_the_columns_of_the_file(file: Path) -> None:
 
     Store.open(file).close()
     with closing(sqlite3.connect(file)) as plain:
-        for model in (tables.Record, tables.Value, tables.Journal, tables.CardRow):
+        for model in (tables.Record, tables.Value, tables.Journal, tables.CardRow, tables.PlanRow):
             columns = {row[1] for row in plain.execute(f"PRAGMA table_info({model._meta.table_name})")}
             assert columns == {field.column_name for field in model._meta.sorted_fields}

@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
 
 from evenwater.screens.views import AnswerView, Bar, Message, Offer, WorkLine
-from evenwater.ui.answer_panel import STALE, AnswerPanel
+from evenwater.ui.answer_panel import STALE, AnswerPanel, WorkTable
 from evenwater.ui.theme import LIGHT, palette_for
 
 OFFER = Offer("It was 140 ppm as CaCO3", "140", "ppm as CaCO3")
@@ -18,9 +21,15 @@ ANSWER = AnswerView(
     "for 1 day 14 h",
     "4.8 mL each hour (12 s)",
     "The daily rise sets the pace",
-    bars=(Bar("rise", "Daily rise", "1.0 of 1.0 dKH", 1.0, binds=True),),
+    bars=(
+        Bar("rise", "Daily rise", "1.0 of 1.0 dKH", 1.0, binds=True),
+        Bar("dose", "Single dose", "0.1 of 0.4 dKH", 0.25),
+        Bar("jug", "Jug", "249 of 1000 mL", 0.249),
+        Bar("share", "Pump's share", "1 of 50 %", 0.02),
+    ),
     working=(WorkLine("Strength", "106 g in 1 L", "2.0 meq per mL"), WorkLine("Needed", "1.9 dKH", "115 mL")),
     cautions=("Wear goggles.", "Salt into water, slowly."),
+    side_effects=(WorkLine("Sodium with the correction", "carried in by 115 mL of stock", "16 mg per L"),),
     remarks=("The reading is 2 days old.",),
     spoken="4.8 mL per hour for 1 day 14 h",
 )
@@ -31,7 +40,9 @@ EMPTY = AnswerView("empty", messages=(Message("Fill in what was measured."),))
 
 
 @pytest.fixture
-def panel(qtbot) -> AnswerPanel:
+def panel(qapp: QApplication, qtbot) -> AnswerPanel:
+    # A window of another test may have dressed the application; its sheet would keep a new font from the parts.
+    qapp.setStyleSheet("")
     made = AnswerPanel()
     qtbot.addWidget(made)
     made.setPalette(palette_for(LIGHT))
@@ -50,8 +61,10 @@ def test_an_answer_shows_figure_second_line_and_bars(panel: AnswerPanel) -> None
     assert not panel._messages.isVisible()
 
 
-def test_figure_and_unit_stand_on_one_baseline(panel: AnswerPanel) -> None:
+def test_figure_and_unit_stand_on_one_baseline(panel: AnswerPanel, qtbot) -> None:
     panel.render(AnswerView("answered", "LL", "LL"))
+    # The row gives the figure its new width with the next turn of the event loop.
+    qtbot.waitUntil(lambda: panel._figure.width() == panel._figure.sizeHint().width())
     image = panel._figure.grab().toImage()
     ground = image.pixelColor(image.width() - 1, 0)
     inked = [x for x in range(image.width()) if any(image.pixelColor(x, y) != ground for y in range(image.height()))]
@@ -120,18 +133,77 @@ def test_nothing_there_cannot_go_stale(panel: AnswerPanel) -> None:
     assert not panel.is_stale
 
 
-def test_the_working_takes_the_place_of_the_bars(panel: AnswerPanel) -> None:
+def written(table: WorkTable) -> list[str]:
+    return [label.text() for row in table._rows for label in row if label.isVisible()]
+
+
+def test_only_near_limits_stand_in_rows_and_the_others_are_named(panel: AnswerPanel) -> None:
     panel.render(ANSWER)
-    QTest.mouseClick(panel.how, Qt.MouseButton.LeftButton)
-    texts = [label.text() for row in panel._work._rows for label in row if label.isVisible()]
-    assert texts == ["Strength", "106 g in 1 L", "2.0 meq per mL", "Needed", "1.9 dKH", "115 mL"]
+    assert [bar.code for bar in panel._bars.bars] == ["rise", "dose"], "from a quarter of the limit on"
+    assert panel._far.text() == "Far from their limits: jug, pump's share"
+    near = replace(ANSWER, bars=ANSWER.bars[:2])
+    panel.render(near)
+    assert not panel._far.isVisible()
+    # What binds or is passed stands in a row, however the figures are.
+    odd = (Bar("jug", "Jug", "0 of 0 mL", 0.0, binds=True), Bar("dose", "Single dose", "0 of 0", 0.0, over=True))
+    panel.render(replace(ANSWER, bars=odd))
+    assert panel._bars.bars == odd
+    panel.render(REFUSED)
     assert not panel._bars.isVisible()
+    assert not panel._far.isVisible()
+
+
+def test_the_working_shows_every_limit_and_the_arithmetic(panel: AnswerPanel) -> None:
+    panel.render(ANSWER)
+    QTest.mouseClick(panel.how, Qt.MouseButton.LeftButton)
+    assert written(panel._work) == ["Strength", "106 g in 1 L", "2.0 meq per mL", "Needed", "1.9 dKH", "115 mL"]
+    assert panel._bars.bars == ANSWER.bars
+    assert not panel._far.isVisible()
+    assert panel.how.text() == "Hide the working"
     panel.render(AnswerView("answered", "3", "mL per hour", working=(WorkLine("a", "b", "c"),)))
-    assert [label.text() for row in panel._work._rows for label in row if label.isVisible()] == ["a", "b", "c"]
+    assert written(panel._work) == ["a", "b", "c"]
     QTest.mouseClick(panel.how, Qt.MouseButton.LeftButton)
     panel.render(ANSWER)
-    assert panel._bars.isVisible()
+    assert len(panel._bars.bars) == 2
     assert not panel._work.isVisible()
+    assert panel.how.text() == "How this was worked out"
+
+
+def test_what_sets_the_pace_is_said_where_no_row_says_it(panel: AnswerPanel) -> None:
+    panel.render(ANSWER)
+    assert not panel._set_by.isVisible(), "the row that binds says it itself"
+    panel.render(replace(ANSWER, bars=ANSWER.bars[1:]))
+    assert panel._set_by.isVisible()
+    assert panel._set_by.text() == "The daily rise sets the pace"
+
+
+def test_what_else_it_does_is_shown_on_demand_and_only_where_there_is_something(panel: AnswerPanel) -> None:
+    panel.render(ANSWER)
+    assert panel.besides.isVisible()
+    assert not panel._besides.isVisible()
+    panel.besides.setFocus()
+    QTest.keyClick(panel.besides, Qt.Key.Key_Space)
+    assert written(panel._besides) == ["Sodium with the correction", "carried in by 115 mL of stock", "16 mg per L"]
+    assert panel.besides.text() == "Hide what else it does"
+    assert not panel._work.isVisible(), "the other button is not meant"
+    panel.set_stale(True)
+    assert not panel.besides.isEnabled()
+    panel.render(replace(ANSWER, side_effects=()))
+    assert not panel.besides.isVisible()
+    assert not panel._besides.isVisible()
+    panel.render(ANSWER)
+    assert written(panel._besides), "it stays open for the next answer"
+
+
+def test_the_buttons_stand_beside_the_figure(panel: AnswerPanel, qtbot) -> None:
+    panel.render(ANSWER)
+    qtbot.waitUntil(lambda: panel._figure.width() == panel._figure.sizeHint().width())
+    figure = panel._figure.geometry()
+    for button in (panel.how, panel.besides):
+        left_top = button.mapTo(panel._body, button.rect().topLeft())
+        assert left_top.x() > figure.right()
+        assert left_top.y() < figure.bottom()
+        assert button.width() >= button.sizeHint().width()
 
 
 def test_without_working_there_is_nothing_to_ask(panel: AnswerPanel) -> None:

@@ -4,22 +4,19 @@ from __future__ import annotations
 
 import subprocess
 import sys
-from collections.abc import Iterator
 from dataclasses import replace
-from zoneinfo import ZoneInfo
 
 import numpy as np
 import pytest
 from PySide6.QtCore import QPoint, QPointF, Qt
 from PySide6.QtGui import QColor, QContextMenuEvent, QMouseEvent, QWheelEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QMenu, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QMenu
 
 from evenwater.ui.chart import RampChart
-from evenwater.ui.theme import LIGHT, palette_for
-from tests.ui.chart_view import FASTEST_H, START, ramp
+from evenwater.ui.theme import LIGHT
+from tests.ui.chart_view import FASTEST_H, START, drag, handle, mouse, ramp
 
-ZONE = ZoneInfo("UTC")
 FASTEST_END = START + FASTEST_H * 3600.0
 
 
@@ -40,47 +37,6 @@ class Heard:
 
     def _cancel(self) -> None:
         self.cancelled += 1
-
-
-@pytest.fixture
-def chart(qtbot) -> Iterator[RampChart]:
-    page = QWidget()
-    qtbot.addWidget(page)
-    page.setPalette(palette_for(LIGHT))
-    column = QVBoxLayout(page)
-    column.setContentsMargins(0, 0, 0, 0)
-    made = RampChart(zone=ZONE)
-    column.addWidget(made)
-    page.resize(1190, 300)
-    page.show()
-    page.activateWindow()
-    made.setFocus()
-    qtbot.waitUntil(made.hasFocus)
-    yield made
-    page.close()
-
-
-def mouse(chart: RampChart, kind: QMouseEvent.Type, place: QPointF) -> None:
-    viewport = chart.picture.view.viewport()
-    held = Qt.MouseButton.LeftButton
-    button = Qt.MouseButton.NoButton if kind == QMouseEvent.Type.MouseMove else held
-    event = QMouseEvent(kind, place, viewport.mapToGlobal(place), button, held, Qt.KeyboardModifier.NoModifier)
-    QApplication.sendEvent(viewport, event)
-
-
-def handle(chart: RampChart) -> QPointF:
-    place = chart.picture.marks.handle
-    assert place is not None
-    return place
-
-
-def drag(chart: RampChart, by_px: float, *, release: bool = True) -> None:
-    start = handle(chart) + QPointF(5, 3)
-    mouse(chart, QMouseEvent.Type.MouseButtonPress, start)
-    for part in (0.3, 0.7, 1.0):
-        mouse(chart, QMouseEvent.Type.MouseMove, start + QPointF(by_px * part, 0))
-    if release:
-        mouse(chart, QMouseEvent.Type.MouseButtonRelease, start + QPointF(by_px, 0))
 
 
 def test_the_module_of_the_chart_loads_without_pyqtgraph() -> None:

@@ -15,7 +15,7 @@ from evenwater.engine.quantities import Typed
 from evenwater.ui.main_window import MainWindow
 from evenwater.ui.notice_page import NoticePage
 from evenwater.ui.welcome_page import WelcomePage
-from tests.ui.window_making import choose, example, focus_walk, opened, reckoned, room_of, sheet_of, type_into
+from tests.ui.window_making import choose, example, focus_walk, left, opened, reckoned, room_of, sheet_of, type_into
 
 
 @pytest.fixture
@@ -73,7 +73,7 @@ def test_the_card_is_saved_and_registered(empty: MainWindow, qtbot, tmp_path: Pa
 
 def test_everything_is_there_after_a_restart_and_undo_goes_on(empty: MainWindow, log: Path, qtbot):
     example(sheet_of(empty), qtbot)
-    empty.close()
+    left(empty)
     again = opened(log, qtbot)
     sheet = sheet_of(again)
     reckoned(sheet, qtbot)
@@ -259,7 +259,7 @@ def test_every_control_is_reached_by_tab_and_has_a_name(demo: MainWindow, qtbot)
 def test_a_log_of_a_newer_version_is_refused_with_a_sentence(log: Path, qtbot):
     import sqlite3
 
-    opened(log, qtbot).close()
+    left(opened(log, qtbot))
     with sqlite3.connect(log) as base:
         base.execute("PRAGMA user_version = 9999")
     base.close()

@@ -16,7 +16,7 @@ from evenwater.ui.notice_page import NoticePage
 from evenwater.ui.room import Room
 from evenwater.ui.start import Options, options_of
 from evenwater.ui.welcome_page import WelcomePage
-from tests.ui.window_making import choose, opened, reckoned, room_of, sheet_of, type_into
+from tests.ui.window_making import choose, left, opened, reckoned, room_of, sheet_of, type_into
 
 
 @pytest.fixture
@@ -41,14 +41,14 @@ def test_a_room_that_was_filled_opens_without_a_welcome(tmp_path: Path, qtbot):
     log = tmp_path / "log.sqlite"
     first = opened(log, qtbot)
     first.centralWidget().empty.click()
-    first.close()
+    left(first)
     again = opened(log, qtbot)
     assert isinstance(again.centralWidget(), Room)
 
 
 def test_try_again_opens_the_log_once_it_can_be_opened(tmp_path: Path, qtbot):
     log = tmp_path / "log.sqlite"
-    opened(log, qtbot).close()
+    left(opened(log, qtbot))
 
     def version(number: int | None = None) -> int:
         base = sqlite3.connect(log)

@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QMenu, QWidget
 from evenwater.engine import fields
 from evenwater.engine.quantities import Typed
 from evenwater.engine.reader import Field
-from tests.ui.quantity_making import CALCIUM, Heard, Make, enter, enter_text, type_in
+from tests.ui.quantity_making import ALKALINITY, CALCIUM, Heard, Make, enter, enter_text, type_in
 
 
 def test_the_unit_list_converts_and_keeps_what_was_typed(make: Make) -> None:
@@ -130,3 +130,55 @@ def test_the_slip_goes_with_its_field(make: Make, page: QWidget) -> None:
     assert not field.slip.isVisible()
     field.show()
     assert field.slip.isVisible()
+
+
+# The field of a bottle's label takes another kind of quantity when the keeper says what it raises.
+
+
+def test_a_number_in_a_unit_of_another_quantity_is_kept_and_never_read_anew(make: Make) -> None:
+    field = make()
+    type_in(field, "0.1")
+    enter(field)
+    heard = Heard(field)
+    field.set_field(CALCIUM)
+    assert field.typed() == Typed("0.1", "dKH")
+    assert field.line.text() == "0.1"
+    assert field.state == "error", "0.1 dKH is no calcium, and 0.1 mg per L was never said"
+    assert heard.edits == []
+    field.set_field(ALKALINITY)
+    assert field.state == "ok"
+
+
+def test_picking_a_unit_then_says_what_the_number_was(make: Make) -> None:
+    field = make()
+    type_in(field, "0.1")
+    enter(field)
+    field.set_field(CALCIUM)
+    heard = Heard(field)
+    field.units.setCurrentIndex([u for u, _ in field.units.options()].index("mg/L"))
+    field.units.activated.emit(field.units.currentIndex())
+    assert heard.edits == [Typed("0.1", "mg/L")]
+    assert (field.state, field.line.text()) == ("ok", "0.1")
+
+
+def test_its_menu_opens_and_relabels(make: Make) -> None:
+    field = make()
+    type_in(field, "0.1")
+    enter(field)
+    field.set_field(CALCIUM)
+    menu = QMenu(field)
+    field.add_relabels(menu)
+    actions = {action.text(): action for action in menu.actions() if action.text()}
+    field._menu_chosen(actions["Relabel: 0.1 becomes 0.1\u00a0mg per L"])
+    assert field.typed() == Typed("0.1", "mg/L")
+
+
+def test_a_unit_in_the_text_is_read_by_the_field_that_knows_it(make: Make) -> None:
+    field = make()
+    type_in(field, "10 mg/L")
+    enter(field)
+    assert field.state == "error"
+    field.set_field(CALCIUM)
+    assert field.state == "ok"
+    assert (field.line.text(), field.units.current_id()) == ("10", "mg/L")
+    assert field.typed().text == "10 mg/L"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QCoreApplication, QEvent, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QLineEdit, QWidget
 
@@ -57,6 +57,8 @@ def choose(sheet: CorrectSheet, path: str, words: str) -> None:
     while view.currentIndex().row() > target:
         QTest.keyClick(view, Qt.Key.Key_Up)
     QTest.keyClick(view, Qt.Key.Key_Return)
+    # Without a screen nobody gives the focus back from the list that has closed.
+    combo.window().activateWindow()
 
 
 def focus_walk(window: QWidget, most: int = 200) -> list[QWidget]:
@@ -97,3 +99,15 @@ def opened(log: Path | None, qtbot, **options: object) -> MainWindow:
     window.activateWindow()
     qtbot.waitUntil(lambda: window.opening() is not None, timeout=10_000)
     return window
+
+
+def left(window: MainWindow) -> None:
+    """End the program as far as it can be ended here: close the window, and let go of everything in it.
+
+    What stays would be dressed again with the next window, which takes seconds.
+    """
+    assert window.close()
+    page = window.takeCentralWidget()
+    window._opening = None
+    page.deleteLater()
+    QCoreApplication.sendPostedEvents(page, QEvent.Type.DeferredDelete)

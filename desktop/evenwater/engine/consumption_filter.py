@@ -9,6 +9,7 @@ Trans. Automatic Control 17:439). Several records, or one record under several a
 from __future__ import annotations
 
 from dataclasses import dataclass
+from typing import TypeVar
 
 import numpy as np
 import numpy.typing as npt
@@ -17,6 +18,7 @@ from evenwater.engine.consumption_steps import Steps
 
 Floats = npt.NDArray[np.float64]
 Ints = npt.NDArray[np.int64]
+_Kind = TypeVar("_Kind", np.float64, np.int64)
 
 # What can be the matter with a reading, in the order of the explanations below.
 GOOD, BAD, CHANGED, UNLOGGED = range(4)
@@ -34,7 +36,7 @@ CHANGE_FLOOR = 0.4
 _LOOK_DAYS = 0.6
 # Explanations carried along in each row, of how many likely ones they are chosen, and how many may tell of the same events.
 KEPT = 10
-_LOOKED_AT = 20
+_LOOKED_AT = 16
 _ALIKE = 3
 _LIKELIER = np.tri(_LOOKED_AT, k=-1, dtype=bool)
 # How open value and use [per day] are before the first reading, in what the kit scatters and the readings span: so much that no record
@@ -160,7 +162,7 @@ def follow(series: Series, wander: Floats, scatter: Floats) -> Followed:
         The explanations after the last reading.
     """
     rows, count = len(wander), series.values.shape[1]
-    shape, lane = (rows, KEPT), np.arange(rows)[:, None]
+    shape = (rows, KEPT)
     now, evidence = _beginning(series, rows), np.zeros(rows)
     parents, verdicts = np.empty((count, *shape), np.int8), np.empty((count, *shape), np.int8)
     uses = np.empty((count, *shape))
@@ -177,17 +179,17 @@ def follow(series: Series, wander: Floats, scatter: Floats) -> Followed:
         flat = likely.reshape(rows, -1)
         chosen, change, unlogged = _chosen(flat, now, index, count)
         verdict, parent = np.divmod(chosen, KEPT)
-        weight = flat[lane, chosen]
+        weight = _picked(flat, chosen)
         best = weight.max(axis=1, keepdims=True)
         whole = best + np.log(np.exp(weight - best).sum(axis=1, keepdims=True))
         evidence += whole[:, 0]
-        f, v = total.reshape(rows, -1)[lane, chosen], variance[lane, verdict, 0]
-        k00, k01, k11 = (c.reshape(rows, -1)[lane, chosen] for c in (c00, c01, c11))
-        missed, gain = off[lane, parent], k01 / f
+        f, v = _picked(total, chosen), _picked(variance, verdict)
+        k00, k01, k11 = (_picked(c, chosen) for c in (c00, c01, c11))
+        missed, gain = _picked(off, parent), k01 / f
         now = _State(
             weight=weight - whole,
-            value=ahead[lane, parent] + k00 / f * missed,
-            use=now.use[lane, parent] + gain * missed,
+            value=_picked(ahead, parent) + k00 / f * missed,
+            use=_picked(now.use, parent) + gain * missed,
             value_var=k00 * v / f,
             both_var=k01 * v / f,
             use_var=np.maximum(k11 - gain * k01, 0.0),
@@ -254,15 +256,20 @@ def _ahead(now: _State, series: Series, index: int, share: Floats) -> tuple[Floa
     return kept * now.value - taken * now.use + ways.gained[:, index, None], every00, every01, every11
 
 
+def _picked(of: npt.NDArray[_Kind], which: Ints) -> npt.NDArray[_Kind]:
+    """Return of each row the elements at some places; several times as fast as indexing with both."""
+    offset = np.arange(len(of))[:, None] * (of.size // len(of))
+    return of.ravel().take(which + offset)
+
+
 def _chosen(likely: Floats, now: _State, index: int, count: int) -> tuple[Ints, Ints, Ints]:
     """Return which explanations are carried along, and the last change and unlogged event of each, shape (rows, KEPT)."""
-    lane = np.arange(len(likely))[:, None]
     first = np.argsort(-likely, axis=1)[:, :_LOOKED_AT]
     verdict, parent = np.divmod(first, KEPT)
-    change = np.where(verdict == CHANGED, index, now.change[lane, parent])
-    unlogged = np.where(verdict == UNLOGGED, index, now.unlogged[lane, parent])
+    change = np.where(verdict == CHANGED, index, _picked(now.change, parent))
+    unlogged = np.where(verdict == UNLOGGED, index, _picked(now.unlogged, parent))
     carried = _carried(change * (count + 1) + unlogged)
-    return first[lane, carried], change[lane, carried], unlogged[lane, carried]
+    return _picked(first, carried), _picked(change, carried), _picked(unlogged, carried)
 
 
 def _carried(events: Ints) -> Ints:

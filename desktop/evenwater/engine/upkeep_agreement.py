@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 
 from evenwater.engine import upkeep_check
 from evenwater.engine.carbonate_point import nbs_offset
@@ -45,8 +45,16 @@ def disagreement(answer: UpkeepAnswer) -> Reason | None:
         ),
         "pumps": all(_pump(dose, most) for dose, most in zip(answer.doses, seen.most_ml, strict=True)),
         "jugs": all(map(_jug, answer.doses)),
-        "rise": _below(answer, seen.rise, {p.name: p.canonical(p.rise_hard) for p in q.others}),
-        "jump": _below(answer, seen.jump, {p.name: p.canonical(p.dose_rise_recommended) for p in q.others}),
+        "rise": all(
+            seen.rise[p.name] <= p.canonical(p.rise_hard) * _SLACK
+            for p in q.others
+            if seen.comes[p.name] > 0.0 or seen.goes[p.name] < 0.0
+        ),
+        "jump": all(
+            seen.jump[p.name] <= p.canonical(p.dose_rise_recommended) * _SLACK
+            for p in q.others
+            if seen.comes[p.name] > 0.0
+        ),
         "evaporation": evaporates is None or sum(seen.most_ml) <= 1000.0 * evaporates * _SLACK,
         "balance": all(_followed(answer, drift) for drift in answer.drifts),
         "salt": _close(answer.salt.alone, seen.salt),
@@ -76,12 +84,6 @@ def _jug(dose: UpkeepDose) -> bool:
     if dose.jug_days is None or not isinstance(batch, Dissolved):
         return dose.jug_days is None
     return math.isclose(dose.jug_days * dose.dose_ml * dose.per_day, batch.made_up_l * 1000.0, rel_tol=AGREEMENT)
-
-
-def _below(answer: UpkeepAnswer, seen: Mapping[str, float], bounds: Mapping[str, float]) -> bool:
-    """Return whether everything that the doses bring stays below its bound."""
-    comes = answer.seen.comes
-    return all(seen[name] <= bound * _SLACK for name, bound in bounds.items() if comes[name] > 0.0)
 
 
 def _followed(answer: UpkeepAnswer, drift: Drift) -> bool:

@@ -30,6 +30,8 @@ _COUNTED = {
 _WEIGHS = {"alkalinity": "HCO3", "PO4": "H2PO4", "B": "H3BO3"}
 # Taken for a pH (NBS) that was not measured; common practice, no source.
 _UNMEASURED = 8.1
+# Two solutions for the same pH lie this near each other.
+_SAME_PH = 1e-9
 
 Sums = dict[str, float]
 
@@ -215,7 +217,7 @@ def _two_days(
         for tick in at:
             _add(ticks.setdefault(tick, {}), one, 1.0)
     corrected = {plan.parameter.name for plan in q.outstanding}
-    uses = {name: 0.0 if name in corrected else use for name, use in goes.items()}
+    uses = {name: min(use, 0.0) if name in corrected else use for name, use in goes.items()}
     given: Sums = {}
     path: dict[int, dict[str, float]] = {}
     jump: Sums = {}
@@ -259,11 +261,12 @@ def _fullest_hour(q: UpkeepQuestion, pumps: list[tuple[Sums, int]]) -> tuple[flo
     """Return the rise of pH, the highest pH and saturation after all doses that fall into one hour."""
     per_kg = 1.0 / density_kg_per_l(q.system.water)
     taking = [
-        (one, -(-per_day // 24))
-        for one, per_day in pumps
+        (one, -(-per_day // 24), number < len(q.items))
+        for number, (one, per_day) in enumerate(pumps)
         if one.get("alkalinity", 0.0) > 0.0 or one.get("Ca", 0.0) > 0.0
     ]
-    if not taking:
+    # A correction by itself was looked at by its own plan.
+    if not any(own for _, _, own in taking):
         return None, None, None
     natural = {p.name: p.canonical(p.natural) for p in q.others}
     told = {"alkalinity": q.system.alkalinity, "calcium": q.system.calcium}
@@ -284,11 +287,13 @@ def _fullest_hour(q: UpkeepQuestion, pumps: list[tuple[Sums, int]]) -> tuple[flo
     }  # fmt: skip
     lifting: Sums = dict(start)
     everything: Sums = dict(start)
-    for one, times in taking:
+    by_upkeep = False
+    for one, times, own in taking:
         _add(everything, one, times * per_kg)
-        if _after(b, _add(dict(start), one, times * per_kg), ph)[0] > ph:
+        if _after(b, _add(dict(start), one, times * per_kg), ph)[0] > ph + _SAME_PH:
             _add(lifting, one, times * per_kg)
-    lifted, one_way = _after(b, lifting, ph)
+            by_upkeep = by_upkeep or own
+    lifted, one_way = _after(b, lifting if by_upkeep else start, ph)
     _, other_way = _after(b, everything, ph)
     rise = max(lifted - ph, 0.0)
     return (rise, None, None) if q.system.ph is None else (rise, lifted + off, max(one_way, other_way))

@@ -21,6 +21,9 @@ from evenwater.engine.upkeep_balance import Solutes, amount, counted, given, use
 from evenwater.engine.upkeep_question import UpkeepItem, UpkeepQuestion
 from evenwater.engine.water_limits import PH_ASSUMED, PH_KEPT, PH_RISE_PER_HOUR, SATURATION_CEILING, doses_in_an_hour
 
+# A change of pH below this is the solver's own.
+_NO_LIFT = 1e-9
+
 
 @dataclass(frozen=True)
 class Limit:
@@ -32,10 +35,14 @@ class Limit:
 
 @dataclass(frozen=True)
 class Source:
-    """Something that doses: the solutes of one dose in the tank [mmol/L and meq/L], and how many come in 24 hours."""
+    """Something that doses: the solutes of one dose in the tank [mmol/L and meq/L], and how many come in 24 hours.
+
+    ``own`` is False of a correction that is outstanding.
+    """
 
     solutes: Solutes
     per_day: int
+    own: bool = True
 
 
 @dataclass(frozen=True)
@@ -43,7 +50,7 @@ class Hour:
     """The fullest hour: the water now, and right after all doses that fall into it, before any gas was exchanged.
 
     ``lifted`` has only those additives in it that lift pH, ``after`` all that bring alkalinity or calcium; ``per_day`` is how
-    often each of these comes in 24 hours.
+    often each of these comes in 24 hours. A correction that is outstanding counts with the upkeep, never by itself.
     """
 
     now: Sample
@@ -90,7 +97,7 @@ def sources(q: UpkeepQuestion, solutes: Sequence[Solutes], doses_ml: Sequence[fl
         for item, each, dose in zip(q.items, solutes, doses_ml, strict=True)
     )
     planned = (
-        Source(counted(o.parameter.name, o.rise / o.doses_per_day, q.system.water), o.doses_per_day)
+        Source(counted(o.parameter.name, o.rise / o.doses_per_day, q.system.water), o.doses_per_day, own=False)
         for o in q.outstanding
     )
     return (*own, *planned)
@@ -115,7 +122,7 @@ def plain(
     Yields
     ------
     Limit
-        Item by item what its pump and jug can do, then what the water may stand, value by value.
+        Item by item what its pump can do, then value by value what the water may stand, then evaporation.
     """
     for number, (item, dose, need) in enumerate(zip(q.items, doses_ml, ml_per_day, strict=True), start=1):
         if dose > 0.0:
@@ -125,10 +132,10 @@ def plain(
     per_day = [dose * item.pump.doses_per_day / volume for item, dose in zip(q.items, doses_ml, strict=True)]
     come, gone = given(zip(solutes, per_day, strict=True)), used(q)
     for p in q.others:
-        comes = amount(p.name, come, q.system.water)
+        comes, goes = amount(p.name, come, q.system.water), amount(p.name, gone, q.system.water)
+        yield from _rise(q, p, comes, goes)
         # What upkeep does not bring is limited by the plan that brings it.
         if comes > 0.0:
-            yield from _rise(q, p, comes, amount(p.name, gone, q.system.water))
             yield _jump(q, p, sum(amount(p.name, source.solutes, q.system.water) for source in dosing))
     if q.system.evaporation_l is not None:
         # All of it is water that top-off would bring otherwise; limewater is nearly nothing else.
@@ -183,10 +190,14 @@ def stocks(q: UpkeepQuestion) -> Iterator[Nearness]:
 
 
 def _rise(q: UpkeepQuestion, p: Parameter, comes: float, goes: float) -> Iterator[Limit]:
-    """Yield the limit on a day's rise: what is left over, or all that comes where a correction brings the use already."""
+    """Yield the limit on a day's rise: what is left over, or all that comes where a correction brings the use already.
+
+    What uptake leaves behind, alkalinity of nutrients, comes by upkeep as well.
+    """
+    brought = comes - min(goes, 0.0)
     planned = sum(o.rise for o in q.outstanding if o.parameter.name == p.name)
-    rise = planned + comes if planned > 0.0 else comes - goes
-    if rise <= 0.0:
+    rise = planned + brought if planned > 0.0 else comes - goes
+    if brought <= 0.0 or rise <= 0.0:
         return
     unit = unit_of(q, p)
     value, bound = (_shown(q, p, f"{p.kind} per day", f"{unit} per day", v) for v in (rise, p.canonical(p.rise_hard)))
@@ -241,7 +252,7 @@ def hour_of(q: UpkeepQuestion, dosing: Sequence[Source]) -> Hour | None:
     Returns
     -------
     Hour or None
-        None when nothing is dosed that takes part in the carbonate system.
+        None when upkeep doses nothing that takes part in the carbonate system.
 
     Raises
     ------
@@ -250,7 +261,7 @@ def hour_of(q: UpkeepQuestion, dosing: Sequence[Source]) -> Hour | None:
     """
     density = density_kg_per_l(q.system.water)
     taking_part = [s for s in dosing if s.solutes.get("alkalinity", 0.0) > 0.0 or s.solutes.get("Ca", 0.0) > 0.0]
-    if not taking_part:
+    if not any(s.own for s in taking_part):
         return None
     portions = [_portions(s.solutes).times(doses_in_an_hour(s.per_day) / density) for s in taking_part]
     natural = {p.name: p.canonical(p.natural) for p in q.others}
@@ -262,9 +273,11 @@ def hour_of(q: UpkeepQuestion, dosing: Sequence[Source]) -> Hour | None:
         None if calcium is None else calcium / molar_mass("Ca") / density,
     )
     # Nobody can count on an additive that lowers pH to come in the same hour.
-    lifting = [portion for portion in portions if now.mixed(portion).ph_total > now.ph_total]
-    often = tuple(source.per_day for source in taking_part)
-    return Hour(now, now.mixed(_sum(lifting)), now.mixed(_sum(portions)), often)
+    lifts = [now.mixed(portion).ph_total > now.ph_total + _NO_LIFT for portion in portions]
+    by_upkeep = any(lift and s.own for lift, s in zip(lifts, taking_part, strict=True))
+    lifting = [portion for portion, lift in zip(portions, lifts, strict=True) if lift and by_upkeep]
+    often = tuple(source.per_day for source in taking_part if source.own)
+    return Hour(now, now.mixed(_sum(lifting)) if lifting else now, now.mixed(_sum(portions)), often)
 
 
 def _portions(solutes: Solutes) -> Portions:

@@ -39,11 +39,11 @@ class CellReader:
         self._field = fields.concentration("", parameter)
         self._unit = unit
         self._decimal = decimal
-        self._known: dict[str, Taken | Reason | None] = {}
+        self._known: dict[str, Taken | Reason] = {}
         self._likely: dict[str, tuple[float, float]] = {}
 
-    def take(self, text: str) -> Taken | Reason | None:
-        """Return what a cell says, why it is not taken, or None when it is empty."""
+    def take(self, text: str) -> Taken | Reason:
+        """Return what a cell that is not empty says, or why it is not taken."""
         try:
             return self._known[text]
         except KeyError:
@@ -53,11 +53,10 @@ class CellReader:
         found = self._known[text] = self._take(text)
         return found
 
-    def _take(self, text: str) -> Taken | Reason | None:
+    def _take(self, text: str) -> Taken | Reason:
         text = " ".join(text.split())
         result = read(text, self._field, self._unit)
-        if isinstance(result, Empty):
-            return None
+        assert not isinstance(result, Empty)  # noqa: S101  (narrowing)
         if isinstance(result, Ok):
             token = number_part(text)
             if self._decimal != "both" and _other(self._decimal) in token:

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Mapping
 from dataclasses import dataclass
 from datetime import UTC, datetime
-from decimal import Decimal, InvalidOperation
+from decimal import Decimal
 from typing import NamedTuple
 
 from evenwater.engine.quantities import Typed
@@ -21,6 +22,8 @@ TWICE = ("first", "second", "none")
 ROLES = ("date", "time", "parameter", "value", "unit", "kit", "who", "note")
 # A title or two may stand above the headings.
 HEADINGS_WITHIN = 10
+
+_FIGURE = re.compile(r"-?(?:[0-9]+[.,]?[0-9]*|[.,][0-9]+)", re.ASCII)
 
 Rulings = Mapping[str, str]
 """What the keeper decided: the ``what`` of a ``Point`` and the ``value`` of one of its options."""
@@ -174,11 +177,7 @@ class ReadRow(NamedTuple):
 
 def number_text(text: str) -> str:
     """Return a figure without the zeros that change nothing, with a point; what is none comes back as it is."""
-    try:
-        number = Decimal(text.replace(",", "."))
-    except InvalidOperation:
-        return text
-    return plain_number(number) if number.is_finite() else text
+    return plain_number(Decimal(text.replace(",", "."))) if _FIGURE.fullmatch(text) else text
 
 
 def plain_number(number: Decimal) -> str:

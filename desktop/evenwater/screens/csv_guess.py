@@ -227,7 +227,8 @@ def _column_points(
     options = (*(Option(value, words) for value, words in _WORDS["column"].items()), *parameters)
     for at, (column, by_content) in enumerate(zip(layout.columns, layout.by_content, strict=True), 1):
         what, name = f"column {at}", _name(layout, at)
-        state = "chosen" if what in rulings else "guessed" if by_content or not column.role else "said"
+        chosen = rulings.get(what) == (column.parameter or column.role)
+        state = "chosen" if chosen else "guessed" if by_content or not column.role else "said"
         words = "" if column.role else "Left out: the heading is not known." if state == "guessed" else "Left out."
         yield Point(what, name, column.parameter or column.role, state, words, options)
         if f"unit {at}" in units:
@@ -240,7 +241,7 @@ def _series_points(
     options = (Option("", "Leave out"), *(Option(name, name.capitalize()) for name in catalogue.parameters))
     for at, series in enumerate(layout.series, 1):
         what, name = f"series {at}", f"“{cut(f'{series.name} {series.said}')}”"
-        state = "chosen" if what in rulings else "said" if series.parameter else "guessed"
+        state = "chosen" if rulings.get(what) == series.parameter else "said" if series.parameter else "guessed"
         words = "" if series.parameter else "Left out: the name is not known." if state == "guessed" else "Left out."
         yield Point(what, name, series.parameter, state, words, options)
         if f"unit of {what}" in units:

@@ -9,7 +9,7 @@ import re
 import unicodedata
 from collections.abc import Mapping
 from dataclasses import dataclass
-from functools import cache
+from functools import cache, lru_cache
 
 from evenwater.engine.catalogue import Parameter
 from evenwater.engine.units import KINDS
@@ -52,7 +52,7 @@ _NAMES: dict[str, dict[str, tuple[str, ...]]] = {
         "nitrat-n": ("mg/L as N",), "nitratstickstoff": ("mg/L as N",),
     },
     "phosphate": {
-        "po4": (), "po43-": (), "phosphates": (), "phosphat": (), "fosfato": (), "fosfatos": (),
+        "po4": (), "po43-": (), "po43": (), "phosphates": (), "phosphat": (), "fosfato": (), "fosfatos": (),
         "po4-p": ("mg/L as P",), "p-po4": ("mg/L as P",), "phosphate-p": ("mg/L as P",), "phosphat-p": ("mg/L as P",),
     },
     "salinity": {
@@ -102,6 +102,7 @@ class Heading:
     said: str
 
 
+@lru_cache(maxsize=2048)
 def folded(text: str) -> str:
     """Return a text without capitals, accents, raised and lowered digits, and with single spaces; a long one is no heading."""
     if len(text) > _LONGEST:
@@ -144,7 +145,8 @@ def _heading(parameter: Parameter, hint: tuple[str, ...], unit: str, shown: str)
     return Heading(parameter.name, left or (*hint, *units), exact, shown)
 
 
-def _parts(bare: str) -> list[tuple[str, str]]:
+@lru_cache(maxsize=2048)
+def _parts(bare: str) -> tuple[tuple[str, str], ...]:
     """Return every way to part a heading into a name and a unit, the likeliest first."""
     parted = [
         (bare[: -len(unit)].strip(" ,:-"), unit)
@@ -157,7 +159,7 @@ def _parts(bare: str) -> list[tuple[str, str]]:
         parted.append((f"{match[1].strip(' ,:-')} {match[3].strip()}".strip(), match[2].strip()))
     # The longer unit leaves the shorter name.
     parted.sort(key=lambda part: len(part[0]))
-    return [(bare, ""), *((name.removesuffix(" in"), unit) for name, unit in parted)]
+    return ((bare, ""), *((name.removesuffix(" in"), unit) for name, unit in parted))
 
 
 def _parameter(name: str, parameters: Mapping[str, Parameter]) -> str | None:

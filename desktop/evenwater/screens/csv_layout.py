@@ -15,7 +15,7 @@ from evenwater.screens.csv_headings import OWN_DATE, heading_of, role_of
 from evenwater.screens.csv_text import UnreadableError, rows
 from evenwater.screens.csv_times import is_clock, is_date, parted
 
-_TRIED_ROWS, _TRIED_SIGNS = 100, 10_000
+_TRIED_ROWS, _TRIED_SIGNS = 100, 100_000
 # More names of parameters and units than these are no such names.
 _MOST_SERIES = 100
 # So many of the cells of a column must look like what it is taken for.
@@ -62,6 +62,8 @@ def lay_out(text: str, parameters: Mapping[str, Parameter], rulings: Rulings) ->
     found, said = _separator(text)
     separator = rulings["separator"] if rulings.get("separator") in SEPARATORS else found
     every = list(rows(text, separator))
+    if not every:
+        raise UnreadableError(Reason("csv_empty"))
     heading = _heading_row(every, parameters, rulings.get("heading", ""))
     width = len(every[heading - 1][1]) if heading else max(len(cells) for _, cells in every)
     if width < 2:
@@ -83,8 +85,8 @@ def lay_out(text: str, parameters: Mapping[str, Parameter], rulings: Rulings) ->
 
 
 def stripped(cells: Sequence[str], width: int) -> list[str]:
-    """Return the cells of a row without spaces around them, ``width`` of them and an empty one behind."""
-    return [text.strip() for text in cells] + [""] * (width + 1 - len(cells))
+    """Return the cells of a row without spaces around them, at least ``width`` of them, and an empty one behind."""
+    return [text.strip() for text in cells] + [""] * (1 + max(0, width - len(cells)))
 
 
 def index_of(columns: Sequence[Column], role: str) -> int:
@@ -107,7 +109,7 @@ def _fit(text: str, separator: str) -> tuple[float, float, int, int]:
     tried: list[list[str]] = []
     # What can be read counts; reading it all will say what is wrong.
     with suppress(UnreadableError):
-        tried.extend(cells for _, cells in islice(rows(text, separator), _TRIED_ROWS))
+        tried.extend(cells for _, cells in islice(rows(text[:_TRIED_SIGNS], separator), _TRIED_ROWS))
     parted = Counter(len(cells) for cells in tried if len(cells) > 1)
     often = text.count(separator, 0, _TRIED_SIGNS)
     if not parted:

@@ -185,8 +185,6 @@ class _Sheet:
         if reader is None:
             return CellResult("refused", None, Reason("csv_no_unit"))
         taken = reader.take(text)
-        if taken is None:
-            return _EMPTY
         if isinstance(at, Reason):
             return CellResult("refused", None, at)
         if isinstance(taken, Reason):

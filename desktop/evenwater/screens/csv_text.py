@@ -14,6 +14,8 @@ from evenwater.engine.reasons import Reason
 MOST_BYTES = 64_000_000
 MOST_COLUMNS = 200
 _MOST_CHARACTERS_IN_A_LINE = 1_000_000
+# As many as a sheet has.
+_MOST_LINES = 1_048_576
 
 _MARKS = (
     (codecs.BOM_UTF32_LE, ""), (codecs.BOM_UTF32_BE, ""),
@@ -124,4 +126,6 @@ def _lines(text: str) -> Iterator[str]:
     for number, line in enumerate(io.StringIO(text, newline=""), 1):
         if len(line) > _MOST_CHARACTERS_IN_A_LINE:
             raise UnreadableError(Reason("csv_long_line"), number)
+        if number > _MOST_LINES:
+            raise UnreadableError(Reason("csv_many_lines", {"most": _MOST_LINES}), number)
         yield line

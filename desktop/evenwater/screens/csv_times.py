@@ -192,7 +192,9 @@ class Instants:
         """Return the offset from UTC that holds on a whole day, or None when it changes."""
         start = datetime.combine(day, time(0), self._zone)
         found = {
-            (start + timedelta(hours=hours)).replace(fold=fold).utcoffset() for hours in range(0, 25, 6) for fold in (0, 1)
+            (start + timedelta(hours=hours)).replace(fold=fold).utcoffset()
+            for hours in range(0, 25, 6)
+            for fold in (0, 1)
         }
         return found.pop() if len(found) == 1 else None
 

@@ -8,7 +8,7 @@ from typing import Any
 
 from evenwater.engine.reasons import Reason
 from evenwater.screens.shown import date_words, with_unit
-from evenwater.screens.words import known, sentence
+from evenwater.screens.words import sentence
 
 Params = Mapping[str, Any]
 
@@ -38,6 +38,9 @@ _FILE: dict[str, Callable[[Params], str]] = {
     ),
     "csv_long_cell": lambda p: "A cell is longer than any note. Look for a quotation mark that is not closed.",
     "csv_long_line": lambda p: "The line is longer than any row of readings.",
+    "csv_many_lines": lambda p: (
+        f"The file has more than {p['most']} lines, more than a sheet has rows. Split it by years."
+    ),
     "csv_many_columns": lambda p: (
         f"A row has more than {p['most']} cells. Delete what is no reading, and save the sheet again."
     ),
@@ -71,6 +74,8 @@ _ROW: dict[str, Callable[[Params], str]] = {
     "csv_unlikely": lambda p: f"Taken as it stands, but not a likely reading of {p['parameter']}. Look at it again.",
 }
 
+FILE_CODES, ROW_CODES = frozenset(_FILE), frozenset(_ROW)
+
 
 def csv_sentence(reason: Reason) -> str:
     """Return the sentence for a reason about a file, or of the strict reader; what it repeats is cut short."""
@@ -80,11 +85,6 @@ def csv_sentence(reason: Reason) -> str:
         if reason.code in table:
             return table[reason.code](params)
     return sentence(Reason(reason.code, params, reason.path))
-
-
-def has_sentence(code: str) -> bool:
-    """Return whether there is a sentence for a code."""
-    return code in _FILE or code in _ROW or known(code)
 
 
 def counted(number: int, one: str, many: str) -> str:

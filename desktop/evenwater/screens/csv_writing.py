@@ -11,6 +11,7 @@ from __future__ import annotations
 import codecs
 import csv
 import io
+import math
 import re
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass
@@ -19,14 +20,14 @@ from datetime import UTC, datetime, tzinfo
 from evenwater.engine import fields
 from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.quantities import Typed, to_canonical
-from evenwater.engine.reader import Ok, read
+from evenwater.engine.reader import Ask, Ok, read
+from evenwater.screens.csv_cells import settled
 from evenwater.screens.csv_choices import ReadRow
 from evenwater.screens.csv_headings import OWN_DATE
 from evenwater.screens.csv_text import guarded
 from evenwater.screens.entry import number_part
 
 _TEXTS = ("kit", "who", "note")
-_FIGURE = re.compile(r"[0-9]*,[0-9]+", re.ASCII)
 # What no text file can hold.
 _NO_TEXT = re.compile("[\0\ud800-\udfff]")
 
@@ -49,7 +50,14 @@ class Columns:
 
 
 def row_of(
-    at: datetime, parameter: str, typed: Typed, catalogue: Catalogue, kit: str = "", who: str = "", note: str = ""
+    at: datetime,
+    parameter: str,
+    typed: Typed,
+    catalogue: Catalogue,
+    value: float | None = None,
+    kit: str = "",
+    who: str = "",
+    note: str = "",
 ) -> ReadRow:
     """Return a reading of the log as a row to be written: the figure as it was typed, and its unit beside it.
 
@@ -63,24 +71,29 @@ def row_of(
         What was typed, perhaps with a unit of its own.
     catalogue : Catalogue
         The parameters.
+    value : float or None
+        What it was taken for [canonical unit of its kind]; settles a figure that can be read in two ways.
     kit, who, note : str
         What was noted besides.
 
     Returns
     -------
     ReadRow
-        What the strict reader no longer takes is kept as it is; its value is not a number then.
+        What the strict reader does not take is kept as it is; its value is not a number then.
     """
     instant = at.astimezone(UTC)
     known = catalogue.parameters.get(parameter)
     if known is not None:
-        result = read(typed.text, fields.concentration("", known), typed.unit or known.display_unit)
-        if isinstance(result, Ok):
-            entered = result.entered
-            value = to_canonical(float(entered.number), known.kind, entered.unit)
-            figure = number_part(" ".join(typed.text.split()))
-            return ReadRow(instant, parameter, Typed(figure, entered.unit), value, 0, kit, who, note)
-    return ReadRow(instant, parameter, Typed(typed.text, typed.unit), float("nan"), 0, kit, who, note)
+        field = fields.concentration("", known)
+        result = read(typed.text, field, typed.unit or known.display_unit)
+        readings = (result.entered,) if isinstance(result, Ok) else result.readings if isinstance(result, Ask) else ()
+        for entered in readings:
+            canonical = to_canonical(float(entered.number), known.kind, entered.unit)
+            if isinstance(result, Ok) or (value is not None and math.isclose(canonical, value, rel_tol=1e-9)):
+                clear = isinstance(result, Ok)
+                figure = number_part(" ".join(typed.text.split())) if clear else settled(entered, field)
+                return ReadRow(instant, parameter, Typed(figure, entered.unit), canonical, 0, kit, who, note)
+    return ReadRow(instant, parameter, Typed(typed.text, typed.unit), math.nan, 0, kit, who, note)
 
 
 def write_csv(rows: Iterable[ReadRow], columns: Columns | None = None) -> bytes:
@@ -146,6 +159,5 @@ def _at(row: ReadRow, columns: Columns) -> str:
 
 
 def _figure(row: ReadRow) -> str:
-    """Return the figure as it was typed, with a point."""
-    text = row.typed.text
-    return text.replace(",", ".") if _FIGURE.fullmatch(text) else text
+    """Return the figure as it was typed, with a point; what is no figure of one meaning as it is."""
+    return row.typed.text if math.isnan(row.value) else row.typed.text.replace(",", ".")

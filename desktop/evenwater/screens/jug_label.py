@@ -87,6 +87,7 @@ _FALLS_OUT = (
     ("alkalinity", ("calcium", "magnesium", "strontium")),
     ("sulfate", ("calcium", "strontium")),
     ("phosphate", ("calcium", "magnesium", "strontium")),
+    ("boron", ("calcium", "magnesium", "strontium")),
 )
 
 

@@ -25,6 +25,10 @@ _SENTENCES: dict[str, Callable[[Mapping[str, Any]], str]] = {
     "store.not_empty": lambda p: "The log already holds something, so it was not filled.",
     "store.record_gone": lambda p: "Another window removed this in the meantime.",
     "store.record_exists": lambda p: "Another window added this in the meantime.",
+    "store.entry_gone": lambda p: "Another window removed this entry in the meantime.",
+    "store.entry_taken": lambda p: "This entry is in the log already, and says something else.",
+    "store.entry_changed": lambda p: "Another window changed this entry in the meantime. Look at it again.",
+    "store.plan_unknown": lambda p: "That plan is not in the log.",
     "store.plan_id_taken": lambda p: "A card with this plan id exists already.",
     "store.card_unknown": lambda p: "That card is not in the log.",
     "store.card_state": lambda p: "A card that is void cannot be in use again. Print a new one.",
@@ -37,8 +41,26 @@ _SENTENCES: dict[str, Callable[[Mapping[str, Any]], str]] = {
 
 _KINDS = {"system": "system", "stock": "jug", "batch": "batch", "pump": "pump", "correction": "correction"}
 _TABLES = {"system": "system", "batch": "additive", "pump": "pump", "correction": "change"}
+# What the log and the plans do, by the code of the step.
+_LOG_STEPS = {
+    "log": "logging {kind}",
+    "change_entry": "change of {kind}",
+    "remove_entries": "removing {kind}",
+    "import": "import of readings",
+    "start_plan": "starting the plan for {subject}",
+    "end_plan": "ending the plan for {subject}",
+}
+_ENTRIES = {
+    "reading": "a reading",
+    "dose": "a dose",
+    "exchange": "a water exchange",
+    "note": "a note",
+    "calibration": "a calibration",
+    "batch": "a batch",
+}
 _OTHER = {
     "name": "the name",
+    "exchanged": "the water exchanged in a day",
     "parameter": "what to raise",
     "stock": "the jug",
     "in_use_from": "what is in the jug",
@@ -106,6 +128,8 @@ def step_words(verb: str, code: str, kind: str, field: str) -> str:
     str
         Words such as "Undo: change of the reading".
     """
+    if code in _LOG_STEPS:
+        return f"{verb}: {_LOG_STEPS[code].format(kind=_ENTRIES.get(kind, kind), subject=field)}"
     noun = _KINDS.get(kind, kind)
     what = {"add": f"adding a {noun}", "remove": f"removing a {noun}"}.get(code)
     return f"{verb}: {what or f'change of {field_words(kind, field)}'}"

@@ -28,6 +28,7 @@ class Database:
         """
         self.name = name
         # FULL: a commit that was acknowledged survives a power cut, not only a crash.
+        # 8 MB [KiB, negative]: the pages that a window asks for again and again stay in memory.
         pragmas = (("foreign_keys", 1), ("synchronous", "FULL"), ("cache_size", -8000))
         self._peewee = peewee.SqliteDatabase(
             location, pragmas=pragmas, timeout=busy_seconds, uri=True, autoconnect=False

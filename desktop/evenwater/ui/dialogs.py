@@ -23,7 +23,7 @@ class Dialogs(QObject):
         self._on_file: Callable[[Path], None] | None = None
         self._on_printer: Callable[[QPrinter], None] | None = None
 
-    def save_pdf(self, suggestion: str, then: Callable[[Path], None]) -> None:
+    def save_pdf(self, suggestion: str, then: Callable[[Path], None], title: str = "Save card as PDF") -> None:
         """Ask for the name of a PDF file and hand it to ``then``; nothing happens on Cancel."""
         folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
         self._on_file = then
@@ -34,6 +34,7 @@ class Dialogs(QObject):
             self._file.setDefaultSuffix("pdf")
             self._file.setDirectory(folder)
             self._file.fileSelected.connect(self._file_chosen)
+        self._file.setWindowTitle(title)
         self._file.selectFile(suggestion)
         self._file.open()
 

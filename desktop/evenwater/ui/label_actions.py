@@ -90,7 +90,7 @@ class LabelActions(QObject):
 
     def _save(self) -> None:
         if self._label is not None:
-            self._dialogs.save_pdf(f"jug label {self._label.batch}.pdf", self.write)
+            self._dialogs.save_pdf(f"jug label {self._label.batch}.pdf", self.write, "Save label as PDF")
 
     def _print(self) -> None:
         if self._label is not None and not self._dialogs.printer(self.send):

@@ -257,15 +257,16 @@ class StocksSheet(QWidget):
         self.recompute()
 
     def _changed(self, change: Change) -> None:
-        if change.initiator is not self.form:
+        if change.initiator is not self.form and self.isVisible():
             self._fill()
 
     def _records_changed(self, change: RecordsChange) -> None:
-        if change.kinds & {"stock", "batch", "correction"}:
+        if change.kinds & {"stock", "batch", "correction"} and self.isVisible():
             self._fill()
 
     def _cards_changed(self, _initiator: object) -> None:
-        self._soon.start()
+        if self.isVisible():
+            self._soon.start()
 
     def _chosen(self, current: QModelIndex, _before: QModelIndex) -> None:
         if not 0 <= current.row() < len(self._rows) or self._rows[current.row()] == self.records.batch:

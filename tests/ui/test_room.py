@@ -1,0 +1,79 @@
+"""The room around the sheets: choosing them, folding the lists away, where the focus goes."""
+
+from __future__ import annotations
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QPushButton
+
+from evenwater.ui.main_window import MainWindow
+from evenwater.ui.room import SHEETS
+from tests.ui.stocks_making import click, click_row, press, settled, stocks_of, tab_to, to_sheet
+from tests.ui.window_making import opened, room_of
+
+
+@pytest.fixture
+def demo(qtbot) -> MainWindow:
+    return opened(None, qtbot, demo=True)
+
+
+def test_a_sheet_is_chosen_by_mouse_by_its_number_and_with_the_arrows(demo: MainWindow, qtbot):
+    room = room_of(demo)
+    assert tuple(room.sheets.model().stringList()) == SHEETS
+
+    def shown() -> tuple[bool, bool, bool, bool]:
+        return room.sheet.isVisible(), room.systems.isVisible(), room.stocks.isVisible(), room.jugs.isVisible()
+
+    correct, stocks = (True, True, False, False), (False, False, True, True)
+    assert shown() == correct, "the room opens where the main job is done"
+    to_sheet("Stocks")
+    assert shown() == stocks
+    to_sheet("Correct")
+    assert shown() == correct
+    click_row(room.sheets, SHEETS.index("Stocks"))
+    assert shown() == stocks
+    tab_to(room.sheets)
+    for _ in range(SHEETS.index("Stocks") - SHEETS.index("Correct")):
+        press(Qt.Key.Key_Up)
+    assert shown() == correct
+    assert room.sheets.height() >= len(SHEETS) * room.sheets.sizeHintForRow(0), "no name of a sheet is hidden"
+
+
+def test_a_key_for_the_other_sheet_leaves_the_focus_where_no_stray_key_does_harm(demo: MainWindow, qtbot):
+    room = room_of(demo)
+    batches = room._document.records("batch")
+    stocks = stocks_of(demo, qtbot)
+    assert not isinstance(QApplication.focusWidget(), QPushButton)
+    press(Qt.Key.Key_Space)
+    press(Qt.Key.Key_Return)
+    settled(stocks, qtbot)
+    assert room._document.records("batch") == batches
+
+
+def test_the_lists_fold_away_for_both_sheets_together(demo: MainWindow, qtbot):
+    room = room_of(demo)
+    demo.resize(1000, 700)
+    qtbot.waitUntil(lambda: not room.side.isVisible())
+    stocks = stocks_of(demo, qtbot)
+    click(stocks.header.systems)
+    assert room.side.isVisible()
+    assert room.jugs.isVisible()
+    to_sheet("Correct")
+    assert room.side.isVisible()
+    click(room.sheet.header.systems)
+    assert not room.side.isVisible(), "one press folds them away again"
+
+
+@pytest.mark.parametrize("sheet", ["sheet", "stocks"])
+def test_no_two_buttons_of_a_sheet_have_one_letter(demo: MainWindow, qtbot, sheet: str):
+    room = room_of(demo)
+    if sheet == "stocks":
+        stocks_of(demo, qtbot)
+        room.stocks.take.show()
+    demo.resize(1000, 700)
+    qtbot.waitUntil(lambda: not room.side.isVisible())
+    buttons = [b for b in room.findChildren(QPushButton) if b.isVisible() or room.side.isAncestorOf(b)]
+    own = [b for b in buttons if not room.side.isAncestorOf(b) or room._panes.currentWidget().isAncestorOf(b)]
+    letters = [b.shortcut().toString() for b in own if not b.shortcut().isEmpty()]
+    assert len(letters) >= 6
+    assert len(letters) == len(set(letters)), sorted(letters)
