@@ -61,7 +61,7 @@ def test_nothing_that_is_exported_is_calculated_by_a_spreadsheet(text: str, wide
     data = write_csv([row], Columns(wide=wide))
     assert begin_as_formulas(data) == []
     (again,) = taken(data)
-    assert (again.kit, again.who, again.note) == (text.strip(),) * 3
+    assert (again.kit, again.who, again.note) == (text, text, text)
     assert (
         begin_as_formulas(write_csv([row_of(AT, "alkalinity", Typed(text, text), known())], Columns(wide=wide))) == []
     )
@@ -156,11 +156,11 @@ ZONES = (
 def test_H17_every_quarter_of_an_hour_of_a_year_is_one_instant_or_is_asked_about(zone: str) -> None:
     here = ZoneInfo(zone)
     start = datetime(2025, 1, 1)  # noqa: DTZ001  (a clock on a wall)
-    walls = [start + timedelta(minutes=15 * at) for at in range(365 * 96)]
+    walls = [start + timedelta(hours=at) for at in range(365 * 24)]
     changes = [
         wall for wall in walls if wall.replace(tzinfo=here).utcoffset() != (wall + timedelta(hours=25)).replace(tzinfo=here).utcoffset()
     ]  # fmt: skip
-    near = sorted({wall + timedelta(minutes=15 * at) for wall in changes[::8] for at in range(-8, 120)}) or walls[:96]
+    near = sorted({wall + timedelta(minutes=15 * at) for wall in changes[::2] for at in range(-8, 120)}) or walls[:24]
     lines = [f"{wall:%Y-%m-%d %H:%M};{1 + at / 10000:.4f}" for at, wall in enumerate(near)]
     data = sheet("Date;Sr (mg/l)", *lines)
     for twice in ("first", "second", "none"):

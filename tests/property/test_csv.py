@@ -36,6 +36,7 @@ NAMES = (
     "two\r\nlines",
     "=1+1",
     "'quoted'",
+    " spaces ",
     "x" * 300,
 )
 ZONES = (UTC, BERLIN, ZoneInfo("Australia/Lord_Howe"), timezone(timedelta(hours=-9, minutes=-30)))
@@ -80,7 +81,7 @@ _TEXT = st.text(st.characters(exclude_categories=["Cs"], exclude_characters="\0"
 ) | st.sampled_from(NAMES)
 
 
-@settings(max_examples=120)
+@settings(max_examples=80)
 @given(
     one=st.sampled_from(UNITS),
     number=st.decimals("0.001", "99", places=3) | st.decimals("0.01", "2000", places=2),
@@ -125,7 +126,7 @@ def test_any_reading_comes_back(
         assert "outside" in found.rows[0].cells[0].sentence
 
 
-SEEDS = (
+SHEETS = (
     sheet(
         "Date;KH (dKH);Ca mg/l;Note", "25.11.2025 08:00;8,3;420;x", '26.11.2025;8,1;1.250;"a;b"', "27.11.2025 09:00;;;"
     ),
@@ -139,7 +140,7 @@ SEEDS = (
 SPLICES = (b"\0", b'"', b'""', b";", b",", b"\t", b"|", b"\r", b"\n", b"\r\n", b"\xff", b"\xef\xbb\xbf", b"\xff\xfe", b"'", b"=", b"8,3", b"1.250",
            b"2025-11-25", b"99/99/9999", b"\xe2\x80\x8b", b"\xd8\x00", b" " * 50, b"9" * 60, b"NaN", b"-", b"(", b"\x1a", b"\x85", b";" * 300)  # fmt: skip
 # Twenty thousand were run by hand; some run each time.
-MUTATIONS = 1200
+MUTATIONS = 800
 RULINGS = (
     {}, {"decimal": "both", "order": "dmy", "clock": "24", "hour": "12:00"}, {"order": "mdy", "decimal": ",", "unit 2": "dKH", "twice": "first"},
     {"separator": ";", "heading": "0", "column 1": "date", "column 2": "calcium", "unit 2": "mg/L", "order": "dmy", "decimal": "."},
@@ -148,7 +149,7 @@ RULINGS = (
 
 
 def mutated(draw: random.Random) -> bytes:
-    data = draw.choice(SEEDS)
+    data = draw.choice(SHEETS)
     for _ in range(draw.choice((1, 1, 2, 4, 12))):
         at = draw.randrange(len(data) + 1)
         match draw.randrange(6):

@@ -47,7 +47,8 @@ def _chemical(row: Row) -> Chemical:
         solubility=(),
         density=None,
         signal_word="",
-        statements=(), statements_source="",
+        statements=(),
+        statements_source="",
         cautions=(),
         restricted=False,
     )

@@ -131,6 +131,8 @@ def test_the_hour_that_comes_twice_is_asked_about_and_the_one_that_never_was_is_
         assert chosen.points[0].value == choice
         assert taken(data, {"twice": choice})[0].at == datetime(2025, 10, 26, hour, 30, tzinfo=UTC)
     assert len(taken(data, {"twice": "none"})) == 2
+    # A row without a reading asks nothing.
+    assert shown(sheet("Date;KH (dKH);Note", "2025-10-26 02:30;;x", "2025-10-26 03:30;8;")).ready
 
 
 @pytest.mark.parametrize(
@@ -138,7 +140,7 @@ def test_the_hour_that_comes_twice_is_asked_about_and_the_one_that_never_was_is_
     [
         (sheet("Date;KH (dKH)", "2025-11-25;x"), "Not one reading can be taken."),
         (sheet("Date;pH", "2025-11-25;8.1"), "Choose which column holds the date, and which hold readings."),
-        (sheet("Date;NO3", "2025-11-25;8.1"), "Choose what is asked above. Nothing is imported before."),
+        (sheet("Date;NO3", "2025-11-25;8.1"), "Choose what is still asked. Nothing is imported before."),
     ],
 )
 def test_what_hinders_an_import_is_said_first(data: bytes, words: str) -> None:

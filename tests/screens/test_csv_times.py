@@ -28,6 +28,22 @@ def test_orders_of_the_date(dates: tuple[str, str], order: str, first: str) -> N
         assert not shown(data).ready
 
 
+def test_why_an_order_is_taken_is_said() -> None:
+    said = {
+        dates: point(sheet("Date;KH (dKH)", *(f"{date} 12:30;8" for date in dates)), "order").words
+        for dates in (
+            ("05.11.2025", "06.11.2025"),
+            ("25/11/2025", "03/11/2025"),
+            ("2025-11-05",),
+            ("25/11/2025", "11/25/2025"),
+        )
+    }
+    assert list(said.values()) == [
+        "Dates with points begin with the day.", "Not every date would be one in another order.", "The dates begin with the year.",
+        "Some dates fit only with the day first, and some only with the month first.",
+    ]  # fmt: skip
+
+
 def test_the_keeper_says_which_is_the_day() -> None:
     data = sheet("Date;KH (dKH)", "03/04/2025 12:30;8.3")
     assert "03/04/2025" in point(data, "order").words

@@ -6,8 +6,6 @@ import ast
 from datetime import datetime
 from pathlib import Path
 
-import pytest
-
 import evenwater.screens
 from evenwater.engine.reasons import Reason
 from evenwater.screens import csv_words
@@ -36,13 +34,13 @@ def test_codes_and_sentences_are_the_same() -> None:
     assert codes() == csv_words.FILE_CODES | csv_words.ROW_CODES
 
 
-@pytest.mark.parametrize("code", sorted(codes()))
-def test_a_sentence_is_short_and_safe(code: str) -> None:
-    sentence = csv_sentence(Reason(code, PARAMS))
-    assert not faults(sentence)
-    assert sentence[-1] in ".?"
-    assert sentence[0].isupper() or sentence[0] in "“0123456789"
-    assert len(sentence) < 180
+def test_a_sentence_is_short_and_safe() -> None:
+    for code in codes():
+        sentence = csv_sentence(Reason(code, PARAMS))
+        assert not faults(sentence)
+        assert sentence[-1] in ".?"
+        assert sentence[0].isupper() or sentence[0] in "“0123456789"
+        assert len(sentence) < 180
 
 
 def test_what_is_repeated_is_cut_and_stands_in_one_line() -> None:

@@ -63,6 +63,7 @@ class Choices:
     ``heading`` is the row of the headings counted from 1, and 0 without any. ``decimal`` is a mark, or "both" when
     either is one. ``hour`` is given to readings without one, which are left out when it is empty.
     ``twice`` says which is meant of an hour that comes twice; when empty it is asked as soon as one does.
+    ``own`` says that the product wrote the file: names and notes then keep the spaces around them.
     """
 
     encoding: str
@@ -75,6 +76,7 @@ class Choices:
     twice: str
     columns: tuple[Column, ...]
     series: tuple[Series, ...] = ()
+    own: bool = False
 
     @property
     def long_form(self) -> bool:

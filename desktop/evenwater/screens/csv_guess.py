@@ -84,6 +84,7 @@ def sniff(data: bytes, catalogue: Catalogue, rulings: Rulings = _NONE) -> Guess 
         times["hour"].value, rulings["twice"] if rulings.get("twice") in TWICE else "",
         tuple(_with_unit(c, units.get(f"unit {at}")) for at, c in enumerate(layout.columns, 1)),
         tuple(_with_unit(s, units.get(f"unit of series {at}")) for at, s in enumerate(layout.series, 1)),
+        layout.own,
     )  # fmt: skip
     points = (
         _point("encoding", "Encoding", encoding),
@@ -177,6 +178,8 @@ def _order(dates: tuple[str, ...]) -> Verdict:
         return Verdict("", "ask", "No date was found. Choose the column and the order of its dates.")
     if day_first and month_first:
         return Verdict("", "ask", "Some dates fit only with the day first, and some only with the month first.")
+    if day_first and all("." in text for text in dates):
+        return Verdict("dmy", "said", "Dates with points begin with the day.")
     if day_first or month_first:
         return Verdict("dmy" if day_first else "mdy", "said", "Not every date would be one in another order.")
     if unclear:

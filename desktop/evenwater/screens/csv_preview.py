@@ -120,8 +120,9 @@ def preview(
         for result in row_results(decoded(data, choices.encoding), choices, catalogue, zone, now, progress):
             number += 1
             states.update(found.state for found in result.cells)
-            twice = twice or (isinstance(result.at, Reason) and result.at.code == "csv_clock_twice")
-            fault = any(found.reason is not None for found in result.cells)
+            reasons = [found.reason for found in result.cells if found.reason is not None]
+            twice = twice or any(reason.code == "csv_clock_twice" for reason in reasons)
+            fault = bool(reasons)
             faulty += fault
             if number <= FIRST_ROWS or (fault and faulty <= FAULTY_ROWS):
                 shown.append(_row(result, choices, zone))
@@ -155,7 +156,7 @@ def _hinders(choices: Choices, counts: Counts, twice: bool) -> Iterator[str]:
     if choices.nothing:
         yield "Choose which column holds the date, and which hold readings."
     elif choices.open:
-        yield "Choose what is asked above. Nothing is imported before."
+        yield "Choose what is still asked. Nothing is imported before."
     elif twice and not choices.twice:
         yield "Choose which is meant of the hour that came twice."
     elif not counts.readings:

@@ -153,7 +153,7 @@ class _Sheet:
     def _wide(self, line: int, raw: list[str]) -> RowResult:
         cells = stripped(raw, self._width)
         at = self._at(cells)
-        beside = [cells[index] for index in self._beside]
+        beside = self._texts(raw, cells)
         found = tuple([self._cell(line, at, cells[index], reader, beside) for index, reader in self._columns])
         return RowResult(line, at, found, cells)
 
@@ -165,8 +165,13 @@ class _Sheet:
         if value and not parameter:
             left_out = Reason("csv_which_parameter", {"text": name or value})
             return RowResult(line, at, (CellResult("refused", None, left_out),), cells, name)
-        beside = [cells[index] for index in self._beside]
+        beside = self._texts(raw, cells)
         return RowResult(line, at, (self._cell(line, at, value, reader, beside),), cells, parameter)
+
+    def _texts(self, raw: list[str], cells: list[str]) -> list[str]:
+        if self._choices.own:
+            return [raw[index] if 0 <= index < len(raw) else "" for index in self._beside]
+        return [cells[index] for index in self._beside]
 
     def _at(self, cells: list[str]) -> datetime | Reason:
         if len(cells) > self._width + 1:

@@ -84,7 +84,6 @@ def take(
         subject, value = _reading(said, catalogue, water, faults)
     elif kind == DOSE:
         subject, value = _text(said, "stock"), _number(said.get("amount", Typed("")), DOSE_GIVEN, faults, water)
-        value = None if value is None else 1000.0 * value
         if jug is None:
             faults.append(Message("Choose the jug. It must hold a batch that can be reckoned.", "log.stock", "missing"))
         else:

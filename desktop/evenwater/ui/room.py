@@ -114,6 +114,7 @@ class Room(QWidget):
         for header in self._headers():
             header.systems.toggled.connect(self._fold)
             header.travelled.connect(self._travelled)
+            header.logTravelled.connect(self._log_travelled)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Fold the lists away where the sheet needs their width; a button brings them back."""
@@ -197,6 +198,11 @@ class Room(QWidget):
     @Slot(str)
     def _choose_jug(self, stock_id: str) -> None:
         self.stocks.show_jug(stock_id)
+
+    def _log_travelled(self, system_id: str) -> None:
+        """Open the log in which undo or redo has changed something."""
+        self.sheets.choose(_LOG)
+        self.systems.choose(system_id)
 
     def _travelled(self, record_id: str) -> None:
         """Open the sheet of what undo or redo has changed, so that nothing changes unseen."""

@@ -12,15 +12,18 @@ from evenwater.session import Document, Label, UndoState
 from evenwater.ui.theme import GRID, set_role
 
 _TOLD_MS = 10_000
+# Steps that changed entries of a log and no record.
+_LOG_CODES = ("log", "change_entry", "remove_entries", "import")
 
 
 class SheetHeader(QWidget):
     """Names the system and holds undo and redo; a sentence stands beside while there is one.
 
-    ``travelled`` carries the id of the record that undo or redo has changed.
+    ``travelled`` carries the id of the record that undo or redo has changed, ``logTravelled`` the system whose log it has.
     """
 
     travelled = Signal(str)
+    logTravelled = Signal(str)
 
     def __init__(self, document: Document, parent: QWidget, nothing: str = "No system yet") -> None:
         """Watch ``document``; the keys for undo and redo hold for the whole window of ``parent``.
@@ -101,11 +104,17 @@ class SheetHeader(QWidget):
     def _undo(self) -> None:
         label = self._document.undo_text()
         if self._document.undo(self) and label is not None:
-            self.travelled.emit(label.record_id)
+            self._went(label)
 
     def _redo(self) -> None:
         label = self._document.redo_text()
         if self._document.redo(self) and label is not None:
+            self._went(label)
+
+    def _went(self, label: Label) -> None:
+        if label.code in _LOG_CODES:
+            self.logTravelled.emit(label.record_id)
+        else:
             self.travelled.emit(label.record_id)
 
     def _show_state(self, state: UndoState) -> None:
