@@ -19,7 +19,7 @@ LONG = LabelFacts(
     "the day on which the new bag is opened",
 )
 NO_SEPARATION = {
-    "potassium chloride", "potassium iodide", "sodium nitrate", "potassium nitrate", "sodium chloride", "boric acid",
+    "potassium chloride", "potassium iodide", "sodium nitrate", "potassium nitrate", "sodium chloride",
 }  # fmt: skip
 
 

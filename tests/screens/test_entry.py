@@ -10,6 +10,7 @@ from evenwater.engine import fields
 from evenwater.engine.quantities import Typed
 from evenwater.engine.reader import Field
 from evenwater.screens import entry
+from evenwater.screens.words import sentence
 
 ALKALINITY = Field("change.measured", "alkalinity", "dKH", 0.0, 150.0)
 CALCIUM = Field("change.measured", "ion", "mg/L", 0.0, 6000.0)
@@ -101,3 +102,12 @@ def test_H28_showing_another_unit_never_touches_the_typed_text(value: float, uni
         shown = entry.converted(again, ALKALINITY, "dKH") or again
         entry.display(shown, ALKALINITY)
     assert (shown.text, shown.unit) == (typed.text, typed.unit)
+
+
+def test_a_reading_that_is_chosen_is_not_asked_about_again() -> None:
+    """Three digits after a point could be thousands; the offer that is taken has one meaning only."""
+    judged = entry.judge(Typed("4.125", "mg/L"), CALCIUM, sentence)
+    assert judged.state == "ask"
+    assert len(judged.offers) == 2
+    for offer in judged.offers:
+        assert entry.judge(Typed(offer.text, offer.unit), CALCIUM, sentence).state == "ok", offer

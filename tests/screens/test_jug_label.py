@@ -24,7 +24,7 @@ every_jug = pytest.mark.parametrize("name", list(jugs()))
 every_chemical = pytest.mark.parametrize("name", list(DATA))
 # What stands in the line of what must never meet, by what a chemical carries.
 NAMED = {"alkalinity": "alkalinity", "Ca": "calcium", "Mg": "magnesium", "Sr": "strontium", "SO4": "sulfate",
-         "PO4": "phosphate"}  # fmt: skip
+         "PO4": "phosphate", "B": "boron"}  # fmt: skip
 
 
 def plain(text: str) -> str:

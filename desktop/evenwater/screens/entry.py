@@ -159,7 +159,11 @@ def _converted(entered: Entered, field: Field, unit: str, water: Water | None) -
 
 def _offer(reading: Entered, field: Field) -> Offer:
     number = figure(float(reading.number), 9)
-    return Offer(with_unit(number, unit_words(field, reading.unit)), number, reading.unit)
+    text = number
+    if "." in text and isinstance(read(text, field, reading.unit), Ask):
+        # Three digits after a point could be thousands: a fourth makes the choice final.
+        text += "0"
+    return Offer(with_unit(number, unit_words(field, reading.unit)), text, reading.unit)
 
 
 def _knows(field: Field, unit: str) -> bool:
