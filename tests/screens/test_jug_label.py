@@ -113,7 +113,9 @@ def test_H20_the_line_agrees_with_what_may_not_be_mixed_in_one_jug() -> None:
         named = any(word in labelled(one).separation for word in carried)
         if incompatible(batch, "") is not None:
             assert named, (one, other)
-        else:
+        elif "boric acid" not in (one, other):
+            # Boric acid falls out with lime only, but a label cannot say how strong a base the other jug holds: it
+            # keeps boron apart from every metal that borate falls out with.
             assert not named or one == other, (one, other)
 
 
