@@ -48,7 +48,8 @@ def solved(question: CorrectionQuestion, with_water: bool, with_ph: bool) -> flo
     taken = (time.perf_counter() - began) * 1e6
     if not isinstance(answer, correction.Answer):
         sys.exit(f"the example question was not answered: {answer.reasons}")
-    if (answer.tank is not None, answer.seen.water is not None) != (with_water, with_ph):
+    ceilings = answer.seen.water is not None and answer.seen.water.highest_ph is not None
+    if (answer.tank is not None, ceilings) != (with_water, with_ph):
         sys.exit("pH was reckoned where it should not be, or the other way round")
     return taken
 
