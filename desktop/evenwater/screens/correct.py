@@ -20,7 +20,7 @@ from evenwater.screens import dose_card, plan_id
 from evenwater.screens.answer import BOTTLE as BOTTLE_CAUTIONS
 from evenwater.screens.answer import shown_of, view
 from evenwater.screens.ramp import chart
-from evenwater.screens.shelf import BOTTLE, additive_table, contents_of
+from evenwater.screens.shelf import BOTTLE, additive_table, contents_of, filled
 from evenwater.screens.shown import Shown, with_unit
 from evenwater.screens.views import AnswerView, CardView, ChartView
 
@@ -108,17 +108,12 @@ def raw_question(parameter: str, system: Values, correction: Values, batch: Valu
     dict
         Tables ``system``, ``change``, ``additive`` and ``pump``.
     """
-
-    def table(values: Values, names: tuple[str, ...]) -> dict[str, Any]:
-        found = {name: values.get(name, Typed("")) for name in names}
-        return {name: typed for name, typed in found.items() if typed.text.strip()}
-
     return {
         "kind": "correction",
-        "system": table(system, SYSTEM_FIELDS),
-        "change": {"parameter": parameter, **table(correction, CHANGE_FIELDS)},
+        "system": filled(system, SYSTEM_FIELDS),
+        "change": {"parameter": parameter, **filled(correction, CHANGE_FIELDS)},
         "additive": additive_table(batch),
-        "pump": table(pump, PUMP_FIELDS),
+        "pump": filled(pump, PUMP_FIELDS),
     }
 
 

@@ -87,17 +87,18 @@ def contents_options(catalogue: Catalogue, parameter: str = "") -> tuple[tuple[s
 def additive_table(batch: Values) -> dict[str, Any]:
     """Return the table ``additive`` of a question file for a batch as typed; empty fields are left out."""
     if contents_of(batch) == BOTTLE:
-        return {"label": _table(batch, LABEL_FIELDS, "label_")}
-    table: dict[str, Any] = _table(batch, _PLAIN)
+        return {"label": filled(batch, LABEL_FIELDS, "label_")}
+    table: dict[str, Any] = filled(batch, _PLAIN)
     if _text(batch, "saturated"):
         table["saturated"] = Typed("yes")
         table.pop("dissolved", None)
     if _text(batch, "also_chemical"):
-        table["also"] = _table(batch, _SECOND, "also_")
+        table["also"] = filled(batch, _SECOND, "also_")
     return table
 
 
-def _table(values: Values, names: tuple[str, ...], prefix: str = "") -> dict[str, Any]:
+def filled(values: Values, names: tuple[str, ...], prefix: str = "") -> dict[str, Any]:
+    """Return the fields of a record that are filled in, by their names without the prefix."""
     found = {name: values.get(prefix + name, Typed("")) for name in names}
     return {name: typed for name, typed in found.items() if typed.text.strip()}
 
@@ -115,6 +116,10 @@ def answer_of(batch: Values, catalogue: Catalogue) -> StockAnswer | None:
     raw: dict[str, Any] = {"additive": table}
     if "temperature" in table:
         raw["temperature"] = table["temperature"]
+    return _solved(raw, catalogue)
+
+
+def _solved(raw: dict[str, Any], catalogue: Catalogue) -> StockAnswer | None:
     question = stock_intake.stock(raw, catalogue)
     if isinstance(question, Unread):
         return None
@@ -144,11 +149,7 @@ def made_for(body: str, catalogue: Catalogue) -> StockAnswer | None:
         additive["label"] = {**additive["label"], "parameter": change.get("parameter", "")}
     temperature = additive.pop("temperature", None)
     asked = {"additive": additive, **({} if temperature is None else {"temperature": temperature})}
-    question = stock_intake.stock(asked, catalogue)
-    if isinstance(question, Unread):
-        return None
-    found = solve(question)
-    return found if isinstance(found, StockAnswer) else None
+    return _solved(asked, catalogue)
 
 
 def card_outdated(body: str, parameter: str, batch: Values, catalogue: Catalogue, held_by: str = "The jug now") -> str:

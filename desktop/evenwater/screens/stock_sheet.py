@@ -106,8 +106,7 @@ def raw_stock(batch: Values, partner: Values) -> dict[str, Any]:
     if recipe == PAIR:
         raw["wanted"] = {"partner": shelf.additive_table(partner)}
     else:
-        found = {name: batch.get(f"wanted_{name}", Typed("")) for name in _WANTED_FIELDS}
-        raw["wanted"] = {name: typed for name, typed in found.items() if typed.text.strip()}
+        raw["wanted"] = shelf.filled(batch, _WANTED_FIELDS, "wanted_")
     return raw
 
 

@@ -14,15 +14,12 @@ from PySide6.QtWidgets import (
 from evenwater.screens.views import AnswerView, Message, WorkLine
 from evenwater.ui.answer_parts import Figure, MessageList, Sentence
 from evenwater.ui.flow import FlowRow
-from evenwater.ui.limit_bars import LimitBars
+from evenwater.ui.limit_bars import LimitBars, near_and_far
 from evenwater.ui.theme import GRID, pixels, set_role
 
 MISSING = "--"
 STALE = "The question has changed"
 _USUAL_HEIGHT = 292
-# Limits used to less than this are only named; with the working they all stand in rows.
-_NEAR = 0.25
-_FAR = "Far from their limits"
 # Widths of the columns of a table of working: what, how, what it gives.
 _SHARES = (3, 5, 3)
 _HOW = "How this was worked out"
@@ -174,11 +171,10 @@ class AnswerPanel(QWidget):
     def _show_work(self) -> None:
         """Show the arithmetic below all limits, or only the limits that are near."""
         view, shown = self._view, self.how.isChecked()
-        near = tuple(bar for bar in view.bars if shown or bar.share >= _NEAR or bar.binds or bar.over)
-        far = [bar.label[0].lower() + bar.label[1:] for bar in view.bars if bar not in near]
+        near, far = near_and_far(view.bars, whole=shown)
         self._bars.set_bars(near)
         self._bars.setVisible(bool(near))
-        self._far.setText(f"{_FAR}: {', '.join(far)}")
+        self._far.setText(far)
         self._far.setVisible(bool(far))
         self._work.set_lines(view.working if shown else ())
         self._work.setVisible(shown)

@@ -14,6 +14,9 @@ from evenwater.ui.theme import Tokens, scaled, tokens_of
 
 SETS_THE_PACE = "sets the pace"
 OVER = "over the limit"
+# Limits used to less than this are only named.
+_NEAR = 0.25
+_FAR = "Far from their limits"
 _GAP = 10.0
 _BAR_WIDTHS = (20.0, 200.0)
 
@@ -144,6 +147,13 @@ class LimitBars(QWidget):
         return _Columns(
             widest([b.label for b in self._bars]), widest([b.text for b in self._bars]), widest(words) + sign
         )
+
+
+def near_and_far(bars: tuple[Bar, ...], whole: bool = False) -> tuple[tuple[Bar, ...], str]:
+    """Return the limits to show in rows, and a line that names the others; all in rows where the ``whole`` is wanted."""
+    near = tuple(bar for bar in bars if whole or bar.share >= _NEAR or bar.binds or bar.over)
+    far = [bar.label[0].lower() + bar.label[1:] for bar in bars if bar not in near]
+    return near, f"{_FAR}: {', '.join(far)}" if far else ""
 
 
 def in_words(bar: Bar) -> str:

@@ -22,6 +22,7 @@ from evenwater.ui.learning import Learning
 from evenwater.ui.log_chart import SPANS, LogChart
 from evenwater.ui.log_form import LogForm
 from evenwater.ui.log_list import LogList
+from evenwater.ui.records_pane import JUGS, name_of
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.theme import GRID, pixels, set_role
 
@@ -151,10 +152,7 @@ class LogSheet(QWidget):
         self._show_chart()
 
     def _jugs(self) -> tuple[tuple[str, str], ...]:
-        return tuple(
-            (stock, self._document.value(stock, "name").text.strip() or "Unnamed jug")
-            for stock in self._document.records("stock")
-        )
+        return tuple((stock, name_of(self._document, stock, JUGS)) for stock in self._document.records("stock"))
 
     def _show_list(self) -> None:
         entries = self._document.log.entries(self._system, newest_first=True, limit=LINES) if self._system else []

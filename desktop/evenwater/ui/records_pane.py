@@ -29,6 +29,11 @@ SYSTEMS = Listed("system", "Fish room", "Systems", "Unnamed system", "System", "
 JUGS = Listed("stock", "Shelf", "Jugs", "Unnamed jug", "Jug", "&Add jug", "Remove jug")
 
 
+def name_of(document: Document, record_id: str, listed: Listed) -> str:
+    """Return the name of a record, or what one without a name is called."""
+    return document.value(record_id, "name").text.strip() or listed.unnamed
+
+
 class RecordsPane(QWidget):
     """Lists the records of a kind; ``chosen`` carries the id of the one that is shown, or an empty text."""
 
@@ -91,7 +96,7 @@ class RecordsPane(QWidget):
     def _fill(self) -> None:
         before = self.current()
         ids = self._document.records(self._listed.kind)
-        names = [self._document.value(i, "name").text.strip() or self._listed.unnamed for i in ids]
+        names = [name_of(self._document, i, self._listed) for i in ids]
         self._ids = ()
         if names != self._model.stringList():
             self._model.setStringList(names)
@@ -123,7 +128,7 @@ class RecordsPane(QWidget):
     def _changed(self, change: Change) -> None:
         if change.record_id in self._ids and "name" in change.fields:
             row = self._ids.index(change.record_id)
-            name = self._document.value(change.record_id, "name").text.strip() or self._listed.unnamed
+            name = name_of(self._document, change.record_id, self._listed)
             self._model.setData(self._model.index(row), name)
 
     def _current_changed(self, *_: object) -> None:

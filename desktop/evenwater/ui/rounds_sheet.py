@@ -14,6 +14,7 @@ from evenwater.screens.local_zone import present
 from evenwater.screens.rounds import Duty
 from evenwater.session import Document
 from evenwater.ui.answer_parts import Sign
+from evenwater.ui.records_pane import JUGS, SYSTEMS, name_of
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.theme import GRID, pixels, set_role
 from evenwater.ui.void_cards import jug_of
@@ -150,7 +151,7 @@ class RoundsSheet(QWidget):
 
     def _room(self) -> rounds.Room:
         document = self._document
-        systems = {s: document.value(s, "name").text.strip() or "Unnamed system" for s in document.records("system")}
+        systems = {s: name_of(document, s, SYSTEMS) for s in document.records("system")}
         readings = tuple(
             rounds.LastReading(entry.system_id, entry.subject, entry.at)
             for entry in document.log.latest_of_all("reading")
@@ -185,8 +186,7 @@ class RoundsSheet(QWidget):
         for stock in self._document.records("stock"):
             batch = self._document.batch_in_use(stock)
             use_by = _instant(self._document.value(batch, "use_by").text) if batch else None
-            name = self._document.value(stock, "name").text.strip() or "Unnamed jug"
-            found.append(rounds.Contents(stock, name, use_by))
+            found.append(rounds.Contents(stock, name_of(self._document, stock, JUGS), use_by))
         return found
 
 

@@ -9,6 +9,7 @@ from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.quantities import Typed
 from evenwater.screens import shelf, stock_sheet
 from evenwater.session import Card, Document
+from evenwater.ui.records_pane import JUGS, name_of
 from evenwater.ui.void_cards import jug_of
 
 _COPIED = (
@@ -50,7 +51,7 @@ class StockRecords:
 
     def name(self) -> str:
         """Return the name of the jug."""
-        return self._document.value(self.stock, "name").text.strip() or "Unnamed jug"
+        return name_of(self._document, self.stock, JUGS)
 
     def partner(self) -> Mapping[str, Typed]:
         """Return the batch in the jug that this one is to match."""
@@ -61,7 +62,7 @@ class StockRecords:
     def partners(self) -> tuple[tuple[str, str], ...]:
         """Return the ids and names of the other jugs."""
         return tuple(
-            (stock, self._document.value(stock, "name").text.strip() or "Unnamed jug")
+            (stock, name_of(self._document, stock, JUGS))
             for stock in self._document.records("stock")
             if stock != self.stock
         )

@@ -13,14 +13,14 @@ from evenwater.screens.upkeep import EXCHANGED, UpkeepRow, UpkeepView
 from evenwater.screens.views import Message
 from evenwater.session import Change, Document, RecordsChange
 from evenwater.ui.answer_parts import MessageList, Sentence
-from evenwater.ui.limit_bars import LimitBars
+from evenwater.ui.limit_bars import LimitBars, near_and_far
 from evenwater.ui.quantity_field import QuantityField
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.theme import GRID, pixels, set_role
 from evenwater.ui.upkeep_records import UpkeepRecords
 
 NOTHING = "Nothing is kept yet. Enter on the Correct sheet what the tank uses in a day, its jug and its pump."
-_FIELD_WIDTH, _NEAR = 260, 0.25
+_FIELD_WIDTH = 260
 _HEADS = ("", "mL per hour", "Set on the pump", "In the jug", "The jug is empty")
 _SPAN_HEADS = ("In time", "", "a week", "a month", "a year", "settles at")
 
@@ -188,11 +188,10 @@ class UpkeepSheet(QWidget):
             tuple(self._placed(m) for m in view.messages), "stop" if view.state == "refused" else ""
         )
         self.doses.set_rows(tuple(self._row(row) for row in view.rows))
-        near = tuple(bar for bar in view.bars if bar.share >= _NEAR or bar.binds or bar.over)
+        near, far = near_and_far(view.bars)
         self.bars.set_bars(near)
         self.bars.setVisible(bool(near))
-        far = [bar.label[0].lower() + bar.label[1:] for bar in view.bars if bar not in near]
-        self._far.setText(f"Far from their limits: {', '.join(far)}")
+        self._far.setText(far)
         self._far.setVisible(bool(far))
         self.remarks.set_messages(tuple(Message(text) for text in (*view.remarks, *view.rules)))
         self.spans.set_rows(tuple((s.what, s.how, s.week, s.month, s.year, s.settles) for s in view.spans))
