@@ -24,6 +24,7 @@ DAY = 86400.0
 SPANS = (("Month", 30.0), ("Quarter", 91.0), ("Year", 365.0), ("All", math.inf))
 _LEAST_SPAN = DAY
 _DOT, _EXCHANGE = 2.6, 9.0
+_GIVEN = "mL given"
 _NOTHING = "No readings yet. What is noted at the left appears here."
 
 
@@ -158,7 +159,7 @@ class LogChart(QWidget):
         assert view is not None
         metrics = QFontMetricsF(scaled(self.font(), 10))
         line = metrics.height()
-        left, right, bottom = 74.0, self.width() - 14.0, self.height() - line - 14.0
+        left, right, bottom = metrics.horizontalAdvance(_GIVEN) + 18.0, self.width() - 14.0, self.height() - line - 14.0
         row = 44.0 if view.doses_at.size else 0.0
         doses = QRectF(left, bottom - row, right - left, row)
         plot = QRectF(left, 2.2 * line, right - left, doses.top() - 2.2 * line - (12.0 if row else 0.0))
@@ -262,7 +263,7 @@ class LogChart(QWidget):
         painter.drawLines([QLineF(x, doses.rect.bottom(), x, top) for x, top in lines])
         if view.doses_at.size:
             painter.setPen(QColor(tokens.muted))
-            painter.drawText(QPointF(8, doses.rect.center().y() + 4), "mL given")
+            painter.drawText(QPointF(8, doses.rect.center().y() + 4), _GIVEN)
         # A water exchange hangs as a short stroke from the top.
         painter.setPen(QPen(QColor(tokens.ink), 1))
         top = plot.rect.top()

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidge
 from evenwater.screens.logbook import LogRow
 from evenwater.ui.theme import GRID, pixels, set_role
 
-COLUMNS = ("When", "What", "Amount", "Kit, who, words")
+COLUMNS = ("When", "What", "Amount", "Besides")
 Index = QModelIndex | QPersistentModelIndex
 
 
