@@ -23,6 +23,7 @@ _CORRECTION: dict[str, dict[str, str]] = {
     "change": {
         "parameter": '"alkalinity"', "measured": '"6.8 dKH"', "measured_at": _TIME, "target": '"8.4 dKH"',
         "daily_use": '"0.9 dKH per day"', "fastest_rise": '"1.0 dKH per day"', "reason": '"the reason"',
+        "untested": '"0.2 dKH"', "raised_lately": '"0.2 dKH"',
     },
     "additive": {
         "chemical": '"sodium carbonate anhydrous"', "dissolved": '"106 g"', "made_up_to": '"1 L"', "purity": '"100 %"',

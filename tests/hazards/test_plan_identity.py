@@ -95,6 +95,8 @@ def _changed() -> dict[str, CorrectionQuestion]:
         "fastest": worked(change__fastest_rise="0.9 dKH per day"),
         "no fastest": worked(change__fastest_rise=None),
         "reason": worked(change__reason="because"),
+        "untested": worked(change__untested="0.2 dKH"),
+        "raised lately": worked(change__raised_lately="0.2 dKH"),
         "chemical": worked(additive__chemical="sodium carbonate monohydrate"),
         "dissolved": worked(additive__dissolved="107 g"),
         "made up to": worked(additive__made_up_to="1.1 L"),

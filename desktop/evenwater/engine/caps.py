@@ -92,6 +92,11 @@ def caps(q: CorrectionQuestion, per_ml: float, tank: TankChemistry | None) -> tu
             Reason("pump_share", {"most_ml": most_ml, "needs_ml": q.use / per_ml}, "pump.flow"),
         ),
     ]
+    given = max(q.untested, q.lately)
+    if given > 0.0:
+        # Any 24 hours may hold both: what was given already, and what is planned.
+        hard = q.parameter.canonical(q.parameter.rise_hard)
+        out.append(Cap("given_lately", hard - given, Reason("given_lately", {"given": given, "hard": hard}, "change.measured")))
     for other, ratio, credit in also_raised(q, per_ml):
         hard = other.canonical(other.rise_hard)
         fastest = (hard + credit) / ratio - q.use
@@ -168,6 +173,10 @@ def near(
         return from_canonical(value, f"{p.kind} per day", f"{_rise_unit(q)} per day", water)
 
     yield nearness("daily_rise", shown(rise), shown(allowed_rise(q)), f"{_rise_unit(q)} per day")
+    given = max(q.untested, q.lately)
+    if given > 0.0:
+        hard = p.canonical(p.rise_hard)
+        yield nearness("given_lately", shown(rise + given), shown(hard), f"{_rise_unit(q)} per day")
     yield nearness("single_dose", shown(single_ml * per_ml), shown(dose_rise(q)), _rise_unit(q))
     share = in_day_ml / pump.flow_ml_per_min / MINUTES_PER_DAY
     yield nearness("pump_share", 100.0 * share, 100.0 * pump.largest_share, "%")

@@ -106,7 +106,7 @@ def simulate(question: CorrectionQuestion, doses: Doses) -> Seen:
     """
     per_ml = amount_per_ml(question)
     litres = question.system.volume_l
-    value = question.measured
+    value = question.measured + question.untested
     # The value right after each dose; a day of upkeep follows, since its doses add to the day.
     path = [value]
     given = [0.0]

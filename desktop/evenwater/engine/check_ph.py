@@ -250,8 +250,8 @@ def look(question: CorrectionQuestion, per_ml: float, doses_ml: float) -> SeenIn
         return None
     b = bucket(system.water)
     named = {p.name: p.canonical(p.natural) for p in q.others}
-    alkalinity = (q.measured if q.parameter.name == "alkalinity" else system.alkalinity or named["alkalinity"]) / 1000.0
-    calcium_mg = q.measured if q.parameter.name == "calcium" else system.calcium
+    alkalinity = (q.start if q.parameter.name == "alkalinity" else system.alkalinity or named["alkalinity"]) / 1000.0
+    calcium_mg = q.start if q.parameter.name == "calcium" else system.calcium
     calcium = (
         float(calcium_riley_tongudai_1967(system.water.salinity)) / 1000.0
         if calcium_mg is None
@@ -263,7 +263,7 @@ def look(question: CorrectionQuestion, per_ml: float, doses_ml: float) -> SeenIn
     gas = b.gas(carbon, before)
     start = (alkalinity * per_kg, carbon, calcium, b.borate, b.phosphate)
     # Everything of the correction at once, then the air brings carbon dioxide back to what it was.
-    whole = _with(start, one, (q.target - q.measured) / per_ml * per_kg)
+    whole = _with(start, one, (q.target - q.start) / per_ml * per_kg)
     later = Bucket(b.k, whole[3], whole[4])
     settled = before if system.ph is None else later.ph_in_air(whole[0], gas, before)
     end = (whole[0], later.carbon(whole[0], settled), *whole[2:])

@@ -107,7 +107,7 @@ def solve(question: CorrectionQuestion) -> Answer | Refused:
     side_effect = bound.code.startswith("also_raises") and bound.fastest < SIDE_EFFECT_SHARE * limits_of.allowed_rise(q)
     if bound.fastest <= 0.0 or side_effect:
         return Refused((Reason(f"{bound.reason.code}_forbids", bound.reason.params, bound.reason.path),))
-    climb = q.target - q.measured
+    climb = q.target - q.start
     rise = bound.fastest
     lasts = climb / rise
     if lasts > LONGEST_DAYS:
@@ -170,6 +170,8 @@ def disagreement(q: CorrectionQuestion, doses: Schedule, per_ml: float, seen: ch
         "end": abs(seen.end_value - ends) <= AGREEMENT * abs(q.target),
         "total": abs(seen.total_ml - doses.total_ml) <= AGREEMENT * doses.total_ml + 1e-9,
         "rise": seen.highest_rise_in_24_hours <= limits_of.allowed_rise(q) * slack,
+        "day": seen.highest_rise_in_24_hours + max(q.untested, q.lately)
+        <= q.parameter.canonical(q.parameter.rise_hard) * slack,
         "overshoot": seen.highest_value <= q.target * slack,
         "jump": seen.largest_jump <= limits_of.dose_rise(q) * slack,
         "running": doses.per_day * doses.run_time_s <= q.pump.largest_share * 86400.0 * slack,
@@ -241,19 +243,19 @@ def _answer(
     seen: check.Seen,
     tank: TankChemistry | None,
 ) -> Answer:
-    lasts = (q.target - q.measured) / rise
+    lasts = (q.target - q.start) / rise
     in_day, upkeep = (rise + q.use) / per_ml, q.use / per_ml
     # The band is that of the doses which are really given, like the chart's.
     dosed, used = doses.total_ml * per_ml, q.use * doses.lasts_days
     widths = spread(q)
-    low, high = uncertainty.band(q.measured, np.array([dosed]), np.array([used]), widths)
+    low, high = uncertainty.band(q.measured, np.array([q.untested + dosed]), np.array([used]), widths)
     jug = q.additive.made_up_l * 1000.0 if isinstance(q.additive, Dissolved) else None
     near = tuple(limits_of.near(q, per_ml, rise, doses, tank))
     hard = max(q.parameter.canonical(q.parameter.rise_hard), rise)
     runs_out = None if jug is None else _runs_out(q.now, jug, doses)
     ends = q.now + timedelta(days=doses.lasts_days)
     stale = timedelta(days=q.parameter.stale_days)
-    whole = None if jug is None else q.measured + jug * per_ml
+    whole = None if jug is None else q.start + jug * per_ml
     return Answer(
         question=q,
         per_ml=per_ml,
@@ -271,7 +273,7 @@ def _answer(
         remarks=remarks(q, doses, Plan(in_day / q.pump.doses_per_day, lasts, upkeep), near, whole, tank),
         seen=seen,
         band=(max(0.0, float(low[0])), float(high[0])),
-        by_source=uncertainty.shares(dosed, used, widths),
+        by_source=uncertainty.shares(q.untested + dosed, used, widths),
         whole_jug=whole,
         never_more_ml=round_down(min((hard + q.use) / per_ml, _room_ml(q)), doses.step_ml),
         stop_above=q.target + q.parameter.canonical(q.parameter.kit_accuracy),

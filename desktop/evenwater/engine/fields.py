@@ -100,6 +100,24 @@ def rise(path: str, parameter: Parameter) -> Field:
     return Field(path, f"{parameter.kind} per day", rise_unit(parameter), 0.0, 10.0 * parameter.rise_hard)
 
 
+def difference(path: str, parameter: Parameter) -> Field:
+    """Return the field for a rise of a parameter, without its time.
+
+    Parameters
+    ----------
+    path : str
+        Path of the field.
+    parameter : Parameter
+        The parameter, whose display unit the bounds are in.
+
+    Returns
+    -------
+    Field
+        From zero to ten times the hard rise of a day, as for a rise per day.
+    """
+    return Field(path, parameter.kind, parameter.display_unit, 0.0, 10.0 * parameter.rise_hard)
+
+
 def label_raises(parameter: Parameter) -> Field:
     """Return the field for "raises y L of water by ..." on a bottle's label."""
     high = SALINITY.high if parameter.kind == "salinity" else _ADMITTED * parameter.plausible[1]

@@ -54,6 +54,8 @@ def correction(raw: Raw, catalogue: Catalogue, now: datetime) -> CorrectionQuest
     target = r.needed(fields.concentration("change.target", parameter), water)
     use = r.number(fields.rise("change.daily_use", parameter), water)
     fastest = r.number(fields.rise("change.fastest_rise", parameter), water)
+    untested = r.number(fields.difference("change.untested", parameter), water)
+    lately = r.number(fields.difference("change.raised_lately", parameter), water)
     measured_at = r.instant("change.measured_at")
     additive = _additive(r, catalogue, parameter, water)
     if r.missing or r.wrong or not (system and measured_as and additive and pump) or target is None:
@@ -73,6 +75,8 @@ def correction(raw: Raw, catalogue: Catalogue, now: datetime) -> CorrectionQuest
         additive=additive,
         pump=pump,
         others=tuple(catalogue.parameters.values()),
+        untested=untested or 0.0,
+        lately=lately or 0.0,
     )
 
 

@@ -86,6 +86,8 @@ def _figures(q: CorrectionQuestion) -> tuple[_Figure, ...]:
         _Figure("system.calcium", system.calcium, 0.0, 100_000.0),
         _Figure("system.evaporation", system.evaporation_l, _TRACE),
         _Figure("change.measured", q.measured),
+        _Figure("change.untested", q.untested),
+        _Figure("change.raised_lately", q.lately),
         _Figure("change.target", q.target),
         _Figure("change.daily_use", q.use),
         _Figure("change.fastest_rise", q.fastest, -_LARGEST),
@@ -164,6 +166,11 @@ def _target(q: CorrectionQuestion) -> Iterator[Reason]:
         yield Reason("target_below_measured", params, "change.target")
     elif q.target == q.measured:
         yield Reason("target_reached", params, "change.target")
+    elif q.target <= q.start:
+        yield Reason("untested_reaches", {"parameter": p.name, "untested": q.untested, "target": q.target}, "change.measured")
+    elif q.untested > 0.0 and q.system.volume_known == "unknown":
+        # How far a dose raised water of unknown volume, only a test can say.
+        yield Reason("untested_unknown", {"parameter": p.name}, "change.measured")
 
 
 def _pace(q: CorrectionQuestion) -> Iterator[Reason]:

@@ -83,31 +83,31 @@ def project(answer: Answer, points: int = POINTS) -> Projection:
     days = np.union1d(np.linspace(0.0, ramp + tail, points), np.array([ramp]))
     per_day = doses.per_day * answer.per_ml
     rising, keeping = doses.dose_ml * per_day, doses.upkeep_ml * per_day
-    plan = trajectory(q.measured, (segment(ramp, rising, q.use), segment(tail, keeping, q.use)), days)
+    plan = trajectory(q.start, (segment(ramp, rising, q.use), segment(tail, keeping, q.use)), days)
 
     def dosed_until(at: Floats) -> Floats:
         return np.where(at <= ramp, rising * at, rising * ramp + keeping * (at - ramp))
 
     # The band bends at the knee only: fewer instants, joined by straight lines, look the same.
     knots = np.union1d(np.linspace(0.0, ramp + tail, BAND_POINTS), np.array([ramp]))
-    edges = uncertainty.band(q.measured, dosed_until(knots), q.use * knots, spread(q))
+    edges = uncertainty.band(q.measured, q.untested + dosed_until(knots), q.use * knots, spread(q))
     low, high = (np.interp(days, knots, edge) for edge in edges)
     dosed, used = dosed_until(days), q.use * days
     count = doses.count + int(tail * doses.per_day) if doses.upkeep_ml > 0.0 else doses.count
     at = np.arange(1, count + 1, dtype=np.float64) * doses.interval_days
     given = np.where(np.arange(count) < doses.count, doses.dose_ml, doses.upkeep_ml)
-    climb_days = (q.target - q.measured) / allowed_rise(q)
+    climb_days = (q.target - q.start) / allowed_rise(q)
     return Projection(
         days=days,
         plan=plan,
         low=np.maximum(low, 0.0),
         high=high,
-        uptake_stops=q.measured + dosed,
-        nothing=np.maximum(q.measured - used, 0.0),
+        uptake_stops=q.start + dosed,
+        nothing=np.maximum(q.start - used, 0.0),
         doses_at=at,
         doses_ml=given,
         fastest_days=np.array([0.0, climb_days]),
-        fastest=np.array([q.measured, q.target]),
+        fastest=np.array([q.start, q.target]),
         ramp_days=ramp,
         water=water_along(answer, tail),
     )
@@ -132,7 +132,7 @@ def water_along(answer: Answer, tail_days: float) -> WaterAlong | None:
     if tank is None:
         return None
     at_once = water_limits.doses_in_an_hour(doses.per_day) * answer.per_ml
-    climb = answer.question.target - doses.shortfall - answer.question.measured
+    climb = answer.question.target - doses.shortfall - answer.question.start
     steps = np.linspace(0.0, 1.0, WATER_POINTS)
     befores = [tank.at(climb * float(step)) for step in steps]
     afters = [tank.after(base, doses.dose_ml * at_once) for base in befores]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import datetime
 
 from evenwater.engine.catalogue import Parameter
@@ -68,7 +68,8 @@ class CorrectionQuestion:
     Values are in the parameter's canonical unit, rises and use in it per day; ``unit`` is the
     keeper's own unit for the answer. ``others`` are all parameters, so that what the additive
     raises besides can be limited too. ``fastest`` is None when the keeper leaves the pace to the
-    recommended rise.
+    recommended rise. ``untested`` is what was dosed since the reading, so that no test has shown it, less what was used;
+    ``lately`` what was dosed besides in the last 24 hours, tested or not; both in the canonical unit.
     """
 
     now: datetime
@@ -85,3 +86,11 @@ class CorrectionQuestion:
     additive: Additive
     pump: Pump
     others: tuple[Parameter, ...]
+    # Left out of the identity of the many plans that have none: their ids stay what they were.
+    untested: float = field(default=0.0, repr=False)
+    lately: float = field(default=0.0, repr=False)
+
+    @property
+    def start(self) -> float:
+        """What the water is taken to hold now [canonical unit]: the reading, and what it could not show yet."""
+        return self.measured + self.untested

@@ -73,6 +73,8 @@ def _water(q: CorrectionQuestion) -> Iterator[Reason]:
     if q.reason.strip() and q.fastest is not None and q.fastest > p.canonical(p.rise_recommended):
         params = {"reason": q.reason.strip(), "fastest": q.fastest, "recommended": p.canonical(p.rise_recommended)}
         yield Reason("beyond_recommended", params)
+    if q.untested > 0.0:
+        yield Reason("untested_counted", {"untested": q.untested, "start": q.start})
     if q.measured_at is None:
         yield Reason("age_unknown", {"parameter": p.name, "stale_days": p.stale_days})
     if q.system.volume_known == "unknown":

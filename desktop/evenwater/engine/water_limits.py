@@ -115,12 +115,12 @@ def chemistry_of(q: CorrectionQuestion, per_ml: float) -> TankChemistry | None:
         q.system.water, held / density, ph, None if calcium is None else calcium / molar_mass("Ca") / density
     )
     tank = TankChemistry(start, start, per_unit, q.system.ph is not None, calcium is not None, alkalinity is not None)
-    return replace(tank, end=tank.at(q.target - q.measured))
+    return replace(tank, end=tank.at(q.target - q.start))
 
 
 def _now(q: CorrectionQuestion, name: str, told: float | None) -> float | None:
     """Return the value of alkalinity or calcium now: the reading itself where it is what is corrected."""
-    return q.measured if q.parameter.name == name else told
+    return q.start if q.parameter.name == name else told
 
 
 def _per_unit(q: CorrectionQuestion, per_ml: float) -> Portions:

@@ -21,6 +21,7 @@ from evenwater.screens.working import PACE, working
 
 _LABELS = {
     "daily_rise": "Daily rise",
+    "given_lately": "With what was given",
     "single_dose": "Single dose",
     "pump_share": "Pump running",
     "smallest_dose": "Smallest dose",

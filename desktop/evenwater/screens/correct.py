@@ -75,7 +75,7 @@ class Plan:
         q = self.answer.question
         days = max((ends_at - q.now.timestamp()) / 86400.0, 1.0 / q.pump.doses_per_day)
         unit = f"{shown_of(q).rise_unit} per day"
-        wanted = from_canonical((q.target - q.measured) / days, f"{q.parameter.kind} per day", unit, q.system.water)
+        wanted = from_canonical((q.target - q.start) / days, f"{q.parameter.kind} per day", unit, q.system.water)
         grain = 10.0 ** (math.floor(math.log10(wanted)) - 2)
         return Typed(significant(math.floor(wanted / grain + 1e-9) * grain, 3), unit)
 

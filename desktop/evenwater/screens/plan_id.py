@@ -18,7 +18,8 @@ _LENGTH = 6
 
 def make(question: CorrectionQuestion) -> str:
     """Return the plan id of a question: the same question always has the same id."""
-    return _short(repr(question))
+    seen = f" {question.untested!r} {question.lately!r}" if question.untested or question.lately else ""
+    return _short(repr(question) + seen)
 
 
 def batch_code(batch_id: str) -> str:

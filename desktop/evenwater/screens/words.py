@@ -10,6 +10,7 @@ from evenwater.engine.reasons import Reason
 from evenwater.engine.units import KINDS
 from evenwater.screens.consumption_words import OF_VALUES
 from evenwater.screens.consumption_words import SENTENCES as _CONSUMPTION
+from evenwater.screens.following_words import OF_VALUES as _FOLLOWING
 from evenwater.screens.shown import NBSP, Shown, about, date_time, dose, with_unit
 from evenwater.screens.upkeep_words import SENTENCES as _UPKEEP
 
@@ -232,6 +233,7 @@ def _implausible(p: Params, s: Shown) -> str:
 # What the planner says about a reading, a target, an additive or a pump.
 _PLAN: dict[str, Callable[[Params, Shown], str]] = {
     **OF_VALUES,
+    **_FOLLOWING,
     "implausible": _implausible,
     "reading_in_the_future": lambda p, s: (
         f"The reading is dated {date_time(p['measured_at'].astimezone(s.zone))}, which is still to come. Correct the time."

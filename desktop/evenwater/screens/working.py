@@ -19,7 +19,14 @@ PACE = {
     "ph_ceiling": "the highest pH sets the pace",
     "saturation": "aragonite saturation sets the pace",
     "evaporation": "what evaporates sets the pace",
+    "given_lately": "what was given already sets the pace",
 }
+
+
+def _from(answer: Answer, shown: Shown) -> str:
+    """Return what the water is taken to hold at the start: the reading, and what came since."""
+    q = answer.question
+    return f"{shown.value(q.measured)} and {shown.rise(q.untested)} untested" if q.untested > 0.0 else shown.value(q.measured)
 
 
 def working(answer: Answer, shown: Shown) -> tuple[WorkLine, ...]:
@@ -42,12 +49,12 @@ def working(answer: Answer, shown: Shown) -> tuple[WorkLine, ...]:
     rise, use = shown.rise(answer.pace, 4), shown.rise(q.use, 4)
     to_give = shown.rise(answer.pace + q.use, 4)
     used = f" and {use} used" if q.use > 0.0 else ""
-    climb = shown.rise(q.target - q.measured, 4)
+    climb = shown.rise(q.target - q.start, 4)
     net = doses.dose_ml * per_ml - q.use * doses.interval_days
     lines = [
         _stock_line(answer),
         WorkLine(RAISES, _spread_line(answer, shown), shown.rise(per_ml, 5)),
-        WorkLine("Rise wanted", f"{shown.value(q.target)} less {shown.value(q.measured)}", climb),
+        WorkLine("Rise wanted", f"{shown.value(q.target)} less {_from(answer, shown)}", climb),
         WorkLine("Pace", PACE.get(answer.set_by, "limited by what else it raises"), f"{rise} per day"),
         WorkLine("To be given in 24 hours", f"{rise} rise{used}", to_give),
         WorkLine("", f"{to_give} ÷ {shown.rise(per_ml, 5)} per mL", with_unit(figure(answer.dose_ml_per_day, 3), "mL")),
