@@ -96,7 +96,12 @@ _SPOKEN = {"mL per hour": "millilitres per hour", "L (litres) per hour": "litres
 
 def headline(doses: Schedule) -> tuple[str, str]:
     """Return the figure to set and its unit, per hour, never above what is dosed: 4.7, mL per hour."""
-    hourly, unit = doses.dose_ml * doses.per_day / 24.0, "mL per hour"
+    return per_hour(doses.dose_ml, doses.per_day)
+
+
+def per_hour(dose_ml: float, per_day: int) -> tuple[str, str]:
+    """Return so many doses [mL] a day as a figure per hour and its unit, rounded down."""
+    hourly, unit = dose_ml * per_day / 24.0, "mL per hour"
     if hourly >= 1000.0:
         hourly, unit = hourly / 1000.0, "L (litres) per hour"
     digits = max(0, 2 - math.floor(math.log10(hourly)))

@@ -16,9 +16,9 @@ from evenwater.engine.quantities import Entered, Typed, Water, figure, from_cano
 from evenwater.engine.question import VOLUME_UNCERTAINTY
 from evenwater.engine.reader import Ok, read
 from evenwater.engine.units import KINDS
-from evenwater.screens import dose_card, plan_id
+from evenwater.screens import dose_card, following, plan_id
 from evenwater.screens.answer import BOTTLE as BOTTLE_CAUTIONS
-from evenwater.screens.answer import shown_of, view
+from evenwater.screens.answer import headline, shown_of, view
 from evenwater.screens.ramp import chart
 from evenwater.screens.shelf import BOTTLE, additive_table, contents_of, filled
 from evenwater.screens.shown import Shown, with_unit
@@ -54,6 +54,17 @@ class Plan:
     def valid_until(self) -> datetime:
         """Instant after which the card must not be followed."""
         return self.answer.valid_until
+
+    def kept(self, question: Mapping[str, Any], batch_id: str) -> str:
+        """Return what the log keeps of the plan when it is started; ``question`` is plain text."""
+        return following.body(self.answer, question, batch_id)
+
+    def in_words(self) -> str:
+        """Return what is started in a few words, for the log."""
+        q = self.answer.question
+        shown = shown_of(q)
+        number, unit = headline(self.answer.doses)
+        return f"{q.parameter.name} from {shown.value(q.measured)} to {shown.value(q.target)}, {with_unit(number, unit)}"
 
     def card(self, now: datetime, mixed_on: str, draft: str, batch_id: str = "") -> CardView:
         """Return the card, dated in the zone of ``now``; ``draft`` are words stamped across it."""

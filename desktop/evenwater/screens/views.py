@@ -55,7 +55,8 @@ class Message:
 class AnswerView:
     """The right half of the Correct sheet.
 
-    ``state`` is ``"empty"`` (something is still to be filled in), ``"answered"`` or ``"refused"``.
+    ``state`` is ``"empty"`` (something is still to be filled in), ``"answered"``, ``"refused"``, or ``"stop"`` where a plan that
+    is followed must not be followed on.
     ``messages`` are refusals or what is still missing, ``remarks`` amber notes on an answer,
     ``cautions`` the handling lines of the chemical, shown before its numbers, ``side_effects`` what else the plan does.
     """
@@ -92,12 +93,25 @@ class WaterRow:
 
 
 @dataclass(frozen=True)
+class RetestMark:
+    """A reading on the ramp of a followed plan: instant [s since the epoch], value in the keeper's unit, place.
+
+    ``place`` is ``"inside"``, ``"above"`` or ``"below"`` the band.
+    """
+
+    at: float
+    value: float
+    place: str
+
+
+@dataclass(frozen=True)
 class ChartView:
     """The ramp and the doses below it, in the keeper's unit.
 
     Series share ``times`` [s since the epoch, UTC], shape (n,); ``doses_at`` [s] and ``doses_ml``
     [mL] have shape (m,). ``fastest`` is the steepest allowed line as (times, values), each of
-    shape (2,). ``ramp_end`` [s] is where the correction ends and upkeep begins.
+    shape (2,). ``ramp_end`` [s] is where the correction ends and upkeep begins. ``now`` [s] is given for a plan that is
+    followed: its pace stands, and ``retests`` lie on it.
     """
 
     times: Floats
@@ -118,6 +132,13 @@ class ChartView:
     decimals: int = 2
     labels: Mapping[str, str] = field(default_factory=dict)
     water: WaterRow | None = None
+    retests: tuple[RetestMark, ...] = ()
+    now: float | None = None
+
+    @property
+    def followed(self) -> bool:
+        """Whether the plan was started, so that its pace can be chosen no more."""
+        return self.now is not None
 
 
 @dataclass(frozen=True)

@@ -1,0 +1,239 @@
+"""What the Correct sheet shows of a plan that is followed: the verdict, what is due, and the ramp with the retests on it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+import numpy as np
+
+from evenwater.engine import following
+from evenwater.engine.following import ABOVE, BELOW, ENDED, INSIDE, STOP, WAITING, Course, Following, Retest
+from evenwater.engine.quantities import significant
+from evenwater.screens.answer import per_hour
+from evenwater.screens.following import Kept
+from evenwater.screens.shown import Shown, about, date_time, dose, every, with_unit
+from evenwater.screens.views import AnswerView, ChartView, Floats, Message, RetestMark, WorkLine
+
+PLACE_WORDS = {INSIDE: "inside the band", ABOVE: "above the band", BELOW: "below the band"}
+_SECONDS = 86400.0
+# A second, in days.
+_AT_ONCE = 1.0 / 86400.0
+
+
+@dataclass(frozen=True)
+class FollowView:
+    """A followed plan: its answer's place, its chart, a sentence for the strip, and whether dosing must stop."""
+
+    state: str
+    strip: str
+    answer: AnswerView
+    chart: ChartView
+    stop: bool
+    last: Retest | None
+
+
+def view(plan: Kept, plan_id: str, found: Following, now: datetime) -> FollowView:
+    """Return what is shown of a followed plan.
+
+    Parameters
+    ----------
+    plan : Kept
+        The plan.
+    plan_id : str
+        Its id.
+    found : Following
+        Its retests held against it.
+    now : datetime
+        The present in the keeper's zone.
+
+    Returns
+    -------
+    FollowView
+        Sentences and series in the keeper's unit.
+    """
+    shown = plan.shown(now)
+    said = verdict(plan, found, now)
+    since = date_time(plan.course.started.astimezone(now.tzinfo))
+    last = found.retests[-1] if found.retests else None
+    return FollowView(
+        state=found.state,
+        strip=f"Plan {plan_id} is followed since {since}. {said}",
+        answer=_answer(plan, found, shown, said, now),
+        chart=chart(plan, found, now),
+        stop=found.state == STOP,
+        last=last,
+    )
+
+
+def verdict(plan: Kept, found: Following, now: datetime) -> str:
+    """Return in one or two sentences whether the water follows, and what to do.
+
+    Parameters
+    ----------
+    plan : Kept
+        The plan.
+    found : Following
+        Its retests held against it.
+    now : datetime
+        The present in the keeper's zone.
+
+    Returns
+    -------
+    str
+        Words, with the figures that decide.
+    """
+    shown, name = plan.shown(now), plan.parameter.name
+    course = plan.course
+    if found.state == ENDED:
+        return f"Its card was valid until {date_time(course.valid_until.astimezone(now.tzinfo))}. Test {name}, then end it or plan again."
+    if found.state == WAITING:
+        due = date_time(course.retest_at.astimezone(now.tzinfo))
+        return (
+            f"The test of {name} is due now." if found.retest_due else f"No reading since then. Test {name} by {due}."
+        )
+    last = found.retests[-1]
+    reading = f"{shown.value(last.value)} is {PLACE_WORDS[last.place]} of {_band(shown, last)}"
+    if found.state == STOP:
+        why = (
+            f"{shown.value(last.value)} is above {shown.value(course.stop_above)}, where the card says stop."
+            if found.above_stop
+            else f"{_times(found.in_a_row)} readings in a row lie above the band, the last {shown.value(last.value)} above {_band(shown, last)}."
+        )
+        return f"Stop dosing {name} now. {why} The animals may use less than before."
+    if found.state == ABOVE:
+        return f"{reading}. Test again with a fresh kit before the next doses; a second reading above it means stop."
+    if found.state == BELOW:
+        more = (
+            "Look at line, pump and jug" if found.in_a_row < following.STOP_AFTER else "Look at line, pump and jug now"
+        )
+        return f"{reading}. {more}; the animals may use more than before. Never make up what is missing."
+    return f"{reading}." + (f" Test {name} now." if found.retest_due else "")
+
+
+def _band(shown: Shown, retest: Retest) -> str:
+    low, high = (
+        significant(shown.number(v), 5 if shown.unit.startswith("SG") else 3) for v in (retest.low, retest.high)
+    )
+    return f"{low} to {with_unit(high, shown.unit_words)}"
+
+
+def _times(count: int) -> str:
+    return {2: "Two", 3: "Three"}.get(count, str(count))
+
+
+def _answer(plan: Kept, found: Following, shown: Shown, said: str, now: datetime) -> AnswerView:
+    course = plan.course
+    working = tuple(_line(shown, retest, now) for retest in found.retests)
+    if found.state == STOP:
+        return AnswerView(
+            "stop", "Stop", "dosing now", messages=(Message(said, "", STOP),), working=working, spoken=said
+        )
+    if found.state == ENDED:
+        return AnswerView("refused", messages=(Message(said, "", found.state),), working=working, spoken=said)
+    ramp = now < course.ends_at
+    single = course.dose_ml if ramp else course.upkeep_ml
+    if single <= 0.0:
+        text = "The ramp is over, and nothing is dosed to keep the value."
+        return AnswerView(
+            "refused", messages=(Message(f"{text} {said}", "", found.state),), working=working, spoken=text
+        )
+    ends = date_time(course.ends_at.astimezone(now.tzinfo))
+    second = f"{dose(single)} {every(course.per_day)}, {'until ' + ends if ramp else 'to keep it there'}"
+    expected = f"{significant(shown.number(found.low), 3)} to {with_unit(significant(shown.number(found.high), 3), shown.unit_words)}"
+    third = f"By now {_doses(found, course)}, {about(found.given_ml)}. The water should hold {shown.value(found.expected)} ({expected})."
+    odd = found.state in (ABOVE, BELOW)
+    remarks = (said,) if odd else ()
+    messages = () if odd else (Message(said, "", found.state),)
+    number, unit = hourly(course, ramp)
+    return AnswerView(
+        "answered",
+        figure=number,
+        figure_unit=unit,
+        second=second,
+        third=third,
+        working=working,
+        remarks=remarks,
+        messages=messages,
+        spoken=f"{number} {unit}. {second}. {said}",
+    )
+
+
+def hourly(course: Course, ramp: bool) -> tuple[str, str]:
+    """Return the figure to set now and its unit, as the card of the plan has it."""
+    return per_hour(course.dose_ml if ramp else course.upkeep_ml, course.per_day)
+
+
+def _doses(found: Following, course: Course) -> str:
+    if found.doses_given <= course.count:
+        return f"{found.doses_given} of {course.count} doses are due"
+    return f"all {course.count} doses and {found.doses_given - course.count} of the upkeep are due"
+
+
+def _line(shown: Shown, retest: Retest, now: datetime) -> WorkLine:
+    at = date_time(retest.at.astimezone(now.tzinfo))
+    return WorkLine(at, f"{shown.value(retest.value)}, expected {_band(shown, retest)}", PLACE_WORDS[retest.place])
+
+
+def chart(plan: Kept, found: Following, now: datetime) -> ChartView:
+    """Return the ramp of a followed plan with its retests on it, times in seconds since the epoch (UTC)."""
+    course, shown = plan.course, plan.shown(now)
+    today = (now - course.started) / timedelta(days=1)
+    # The what-ifs leave the plan at this very instant.
+    days = np.union1d(following.instants(course, now + timedelta(hours=6)), [today, today + _AT_ONCE])
+    lines = following.expected(course, days)
+    start = course.started.timestamp()
+
+    def values(series: Floats) -> Floats:
+        if plan.unit.startswith("SG"):
+            return np.array([shown.number(float(v)) for v in series])
+        return series * shown.number(1.0)
+
+    count, _ = following.doses_until(course, course.started + timedelta(days=float(days[-1])))
+    numbers = np.arange(1, count + 1, dtype=np.float64)
+    target = shown.number(course.target)
+    stops, nothing = _from_now(course, found, days, today)
+    return ChartView(
+        times=start + days * _SECONDS,
+        plan=values(lines.plan),
+        low=values(lines.low),
+        high=values(lines.high),
+        uptake_stops=values(stops),
+        nothing=values(nothing),
+        target=target,
+        fastest=(np.array([start, start]), values(lines.plan[:1].repeat(2))),
+        doses_at=start + numbers * course.interval_days * _SECONDS,
+        doses_ml=np.where(numbers <= course.count, course.dose_ml, course.upkeep_ml),
+        ramp_end=course.ends_at.timestamp(),
+        measured_at=start,
+        measured=shown.number(course.measured),
+        unit=shown.unit_words,
+        title=f"{plan.parameter.name.capitalize()}, {shown.unit_words}",
+        decimals=0 if target >= 100.0 else max(1, 2 - int(np.floor(np.log10(target))) if target > 0.0 else 2),
+        labels={
+            "plan": "plan",
+            "uptake_stops": "if uptake stops now",
+            "nothing": "if dosing stops now",
+            "target": "target",
+            "fastest": "",
+        },
+        retests=tuple(RetestMark(r.at.timestamp(), shown.number(r.value), r.place) for r in found.retests),
+        now=now.timestamp(),
+    )
+
+
+def _from_now(course: Course, found: Following, days: Floats, today: float) -> tuple[Floats, Floats]:
+    """Return what becomes of the water [canonical unit] if from now on nothing is used, and if nothing is dosed.
+
+    Where the last reading lies outside the band the lines leave from it, and not from the plan.
+    """
+    here = found.expected
+    if found.retests and found.retests[-1].place != INSIDE:
+        here += found.retests[-1].value - found.retests[-1].plan
+    lines = following.expected(course, days)
+    later = np.maximum(days - today, 0.0)
+    per_day = course.per_day * course.per_ml
+    ramp = np.clip(days, min(today, course.lasts_days), course.lasts_days) - min(today, course.lasts_days)
+    dosed = ramp * course.dose_ml * per_day + (later - np.minimum(ramp, later)) * course.upkeep_ml * per_day
+    stops = np.where(days <= today, lines.plan, here + dosed)
+    return stops, np.where(days <= today, lines.plan, np.maximum(here - course.use * later, 0.0))

@@ -1,0 +1,114 @@
+"""What is in the water already and no test has shown: doses since the reading, of plans and by hand."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+from evenwater.engine import following
+from evenwater.engine.catalogue import Parameter
+from evenwater.engine.quantities import Typed
+from evenwater.engine.units import KINDS
+from evenwater.screens.following import Kept
+
+_DAY = timedelta(days=1)
+
+
+@dataclass(frozen=True)
+class Ran:
+    """A plan and when it ended; None while it is followed."""
+
+    plan: Kept
+    ended: datetime | None = None
+
+
+@dataclass(frozen=True)
+class Given:
+    """A dose by hand: when, the rise it made [canonical unit], and the jug it came from."""
+
+    at: datetime
+    rise: float
+    stock: str
+
+
+@dataclass(frozen=True)
+class Outstanding:
+    """Rises [canonical unit]: ``untested`` since the reading, less what was used; ``lately`` by hand in the last 24 hours."""
+
+    untested: float = 0.0
+    lately: float = 0.0
+
+    def fields(self, parameter: Parameter) -> dict[str, Typed]:
+        """Return them as fields of a question's table ``change``; none of what is nothing.
+
+        Parameters
+        ----------
+        parameter : Parameter
+            What is corrected.
+
+        Returns
+        -------
+        dict of str to Typed
+            ``untested`` and ``raised_lately``.
+        """
+        unit = KINDS[parameter.kind].canonical.id
+        # More than this is refused all the same, and would be no figure for the field.
+        most = 9.99 * parameter.canonical(parameter.rise_hard)
+        named = (("untested", self.untested), ("raised_lately", self.lately))
+        return {name: Typed(f"{min(value, most):.8f}", unit) for name, value in named if value > 1e-8}
+
+
+def outstanding(
+    plans: Iterable[Ran], by_hand: Sequence[Given], measured_at: datetime | None, now: datetime
+) -> Outstanding:
+    """Return what the reading could not show.
+
+    Parameters
+    ----------
+    plans : iterable of Ran
+        Plans for the parameter, followed or ended.
+    by_hand : sequence of Given
+        Doses in the log that carry it.
+    measured_at : datetime or None
+        When the reading was taken; where nobody knows, every dose of a followed plan and of the last day counts.
+    now : datetime
+        The present.
+
+    Returns
+    -------
+    Outstanding
+        Never below nothing: that the animals use more is no reason to dose more before a test.
+    """
+    untested = 0.0
+    spans: list[tuple[str, datetime, datetime]] = []
+    for ran in plans:
+        course = ran.plan.course
+        ends = now if ran.ended is None else min(ran.ended, now)
+        spans.append((ran.plan.batch_id.partition(":")[0], course.started, ends))
+        since = course.started if measured_at is None else max(measured_at, course.started)
+        if measured_at is None and ran.ended is not None:
+            since = max(since, now - _DAY)
+        if since >= ends:
+            continue
+        given = following.doses_until(course, ends)[1] - following.doses_until(course, since)[1]
+        used = course.use * ((ends - since) / _DAY)
+        untested += max(0.0, given * course.per_ml - used)
+    mine = [dose for dose in by_hand if dose.at <= now and not _of_a_plan(dose, spans)]
+    since = now - _DAY if measured_at is None else measured_at
+    untested += sum(dose.rise for dose in mine if dose.at > since)
+    return Outstanding(untested, sum(dose.rise for dose in mine if dose.at > now - _DAY))
+
+
+def taken_at(text: str) -> datetime | None:
+    """Return when a reading was taken from what a correction holds; None where that is no instant with a zone."""
+    try:
+        at = datetime.fromisoformat(text)
+    except ValueError:
+        return None
+    return at if at.tzinfo is not None else None
+
+
+def _of_a_plan(dose: Given, spans: Sequence[tuple[str, datetime, datetime]]) -> bool:
+    """Say whether a dose in the log is one that a plan counts already: from its jug, while it was followed."""
+    return any(stock == dose.stock and begins <= dose.at <= ends for stock, begins, ends in spans if stock)
