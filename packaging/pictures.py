@@ -105,7 +105,7 @@ def new_batch(window: MainWindow) -> None:
     """Save a card, then weigh a stronger batch for its jug."""
     room = room_of(window)
     with tempfile.TemporaryDirectory() as folder:
-        room.sheet.card_actions.write(Path(folder) / "card.pdf")
+        room.sheet.buttons.cards.write(Path(folder) / "card.pdf")
     stocks(window)
     room.stocks.form.again.click()
     room.stocks.records.edit("batch.dissolved", Typed("150", "g"), None)
@@ -173,7 +173,7 @@ def main(arguments: list[str]) -> int:
         HERE.mkdir(exist_ok=True)
         window = window_picture(app, full, SIZES["1366x768"])
         window.grab().save(str(HERE / "window.png"))
-        card = room_of(window).sheet.card_actions.card()
+        card = room_of(window).sheet.buttons.cards.card()
         assert card is not None
         to_image(card, PAPERS["A5"], 0, 110.0).save(str(HERE / "card.png"))
         stocks(window)
@@ -192,7 +192,7 @@ def main(arguments: list[str]) -> int:
     window.grab().save(str(out / "first start.png"))
     window.close()
     window = window_picture(app, full, SIZES["1366x768"])
-    card = room_of(window).sheet.card_actions.card()
+    card = room_of(window).sheet.buttons.cards.card()
     stocks(window)
     settle(app)
     label = room_of(window).stocks.label_actions.label

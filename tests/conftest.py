@@ -76,6 +76,12 @@ def own_home(tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytest.Monke
     }
     for name, folder in folders.items():
         monkeypatch.setenv(name, str(home / folder))
+    core = sys.modules.get("PySide6.QtCore")
+    if core is not None:
+        # Settings keep the first folder they were asked in, and would tell one test what another chose.
+        settings = core.QSettings
+        for kind in (settings.Format.NativeFormat, settings.Format.IniFormat):
+            settings.setPath(kind, settings.Scope.UserScope, str(home / "config"))
     return home
 
 

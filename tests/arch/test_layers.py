@@ -20,7 +20,7 @@ QT_FREE = (
 THIRD_PARTIES = {
     "engine": {"numpy", "pint", "periodictable", "gsw"},
     "store": {"numpy", "peewee", "playhouse"},
-    "screens": {"numpy"},
+    "screens": {"icalendar", "numpy"},
     "headless.py": set(),
     "headless_chemistry.py": set(),
     "headless_consumption.py": set(),
@@ -44,7 +44,7 @@ def outsiders(tree: ast.Module, allowed: set[str]) -> list[str]:
 
 def heavy_at_load(tree: ast.Module) -> list[str]:
     """Return the imports carried out on loading that cost more than a first paint may."""
-    heavy = {"pint", "periodictable", "gsw", "scipy"}
+    heavy = {"pint", "periodictable", "gsw", "icalendar", "scipy"}
     return [
         f"line {line}: {module}"
         for module, line, at_load in imported(tree)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import subprocess
 import sys
 
-SLOW = ("gsw", "numpy", "peewee", "periodictable", "pint", "pyqtgraph", "sqlite3")
+SLOW = ("gsw", "icalendar", "numpy", "peewee", "periodictable", "pint", "pyqtgraph", "sqlite3")
 
 IMPORTED = """
 import sys

@@ -9,7 +9,7 @@ race: it pulls the plug on a writer of entries so many times and ends with an er
 `consumption` is none either: it says how well the use is learned from the logs of 1,000 simulated tanks.
 
     python -m tests.bench [--rounds N] [--changes N] [--kills N] [--platform offscreen|xcb]
-        [--only first|change|carbonate|planner|log|kills|consumption]
+        [--only first|change|carbonate|planner|log|rounds|kills|consumption]
 """
 
 from __future__ import annotations
@@ -160,6 +160,18 @@ def log(rounds: int, scratch: Path, env: dict[str, str]) -> list[Row]:
     return [Row(name, "ms", taken[f"many_{key}"], taken[f"few_{key}"], aim) for name, key, aim in pairs]
 
 
+def rounds_sheet(times: int, scratch: Path, env: dict[str, str]) -> list[Row]:
+    """Compare the Rounds sheet of a room of 500 systems with that of one of five."""
+    taken: dict[str, list[float]] = measure("product_rounds", scratch, times, env=env)  # type: ignore[assignment]
+    pairs = (
+        ("Rounds of 500 systems / of 5: opened", "open", 1.5),
+        ("opened again", "again", 1.5),
+        ("until all of the room is known", "all", None),
+        ("longest the window is held meanwhile", "held", None),
+    )
+    return [Row(name, "ms", taken[f"many_{key}"], taken[f"few_{key}"], aim) for name, key, aim in pairs]
+
+
 def kills(times: int, scratch: Path, env: dict[str, str]) -> None:
     """Pull the plug and say what was found; a loss ends the process with an error."""
     found = measure("kills", scratch, times, env=env, timeout_s=3600)
@@ -209,7 +221,9 @@ def main() -> None:
     parser.add_argument("--rounds", type=int, default=7, help="starts of each process (default 7)")
     parser.add_argument("--changes", type=int, default=200, help="changes in each of three processes (default 200)")
     parser.add_argument("--kills", type=int, default=200, help="kills of a writer (default 200)")
-    parser.add_argument("--only", choices=("first", "change", "carbonate", "planner", "log", "kills", "consumption"))
+    parser.add_argument(
+        "--only", choices=("first", "change", "carbonate", "planner", "log", "rounds", "kills", "consumption")
+    )
     parser.add_argument("--platform", choices=("offscreen", "xcb"))
     chosen = parser.parse_args()
     if chosen.only == "kills":
@@ -234,6 +248,9 @@ def main() -> None:
         if chosen.only in {None, "log"}:
             for row in log(3 * chosen.rounds, Path(scratch), environment("offscreen", None, Path(scratch))):
                 print(shown("-", row), flush=True)
+        if chosen.only in {None, "rounds"}:
+            for row in rounds_sheet(chosen.rounds, Path(scratch), environment("offscreen", None, Path(scratch))):
+                print(shown("offscreen", row), flush=True)
         if chosen.only in {None, "first", "change"}:
             windows(chosen, scratch)
 

@@ -11,6 +11,8 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
+from evenwater.engine.consumption_estimate import Span
+from evenwater.engine.correction import Refused
 from evenwater.engine.following import (
     ABOVE,
     BELOW,
@@ -24,6 +26,7 @@ from evenwater.engine.following import (
     expected,
     follow,
     instants,
+    volume,
 )  # fmt: skip
 from evenwater.engine.projection import project
 from tests.engine.asking import NOW, answered, worked
@@ -175,3 +178,24 @@ def test_a_wider_spread_never_makes_a_reading_leave_the_band() -> None:
         reading = [(at, dkh(sure, 7.4 + float(off)))]
         if follow(sure, reading, at).retests[0].place == INSIDE:
             assert follow(unsure, reading, at).retests[0].place == INSIDE
+
+
+@pytest.mark.parametrize("true_l", [250.0, 340.0, 450.0])
+def test_the_rise_of_a_plan_tells_the_volume_it_was_diluted_in(true_l: float) -> None:
+    """A tracer: volume is what was given over the rise it made, once what was used is added back."""
+    p = plan()
+    at = NOW + timedelta(hours=36)
+    given = 36 * p.dose_ml * p.per_ml * 340.0
+    value = p.measured + given / true_l - p.use * 1.5
+    seen = follow(p, [(at, value)], at).retests[0]
+    found = volume(p, seen, 340.0)
+    assert isinstance(found, Span)
+    assert found.value == pytest.approx(true_l, rel=1e-9)
+    assert found.low < true_l < found.high
+
+
+def test_no_volume_is_told_from_a_rise_that_is_lost_in_the_tests() -> None:
+    p = plan()
+    at = NOW + timedelta(hours=2)
+    seen = follow(p, [(at, p.measured)], at).retests[0]
+    assert isinstance(volume(p, seen, 340.0), Refused)

@@ -192,7 +192,7 @@ def window(log: Path, qtbot) -> MainWindow:
     made = opened(log, qtbot)
     made.centralWidget().demo.click()
     reckoned(sheet_of(made), qtbot)
-    sheet_of(made).card_actions.write(log.parent / "first.pdf")
+    sheet_of(made).buttons.cards.write(log.parent / "first.pdf")
     assert [card.state for card in document_of(made).cards()] == ["in use"]
     return made
 
@@ -204,7 +204,7 @@ def words_of(file: Path) -> str:
 def test_H12_from_the_new_batch_to_the_new_card(window: MainWindow, log: Path, qtbot) -> None:
     sheet, document = sheet_of(window), document_of(window)
     (card,) = document.cards()
-    figure, dose = sheet.answer.view.figure, sheet.card_actions.plan.answer.single_dose_ml
+    figure, dose = sheet.answer.view.figure, sheet.buttons.cards.plan.answer.single_dose_ml
 
     # A batch of 150 g is written, and the program is closed over it.
     stocks = new_batch(window, ASH, qtbot)
@@ -223,7 +223,7 @@ def test_H12_from_the_new_batch_to_the_new_card(window: MainWindow, log: Path, q
     assert sheet.answer.view.figure == figure, "nothing has changed yet"
     assert not sheet.void.isVisible()
     assert document.cards("in use") == [card]
-    assert "106\u00a0g" in sheet.card_actions.card().strength
+    assert "106\u00a0g" in sheet.buttons.cards.card().strength
 
     # It goes into the jug.
     stocks = show_jug(again, ASH, qtbot)
@@ -244,9 +244,9 @@ def test_H12_from_the_new_batch_to_the_new_card(window: MainWindow, log: Path, q
     reckoned(sheet, qtbot)
     assert sheet.void.isVisible()
     assert f"Card {card.plan_id} is void" in sheet.void.words.text()
-    assert sheet.card_actions.plan.answer.single_dose_ml == pytest.approx(dose * 106.0 / 150.0, rel=1e-6)
+    assert sheet.buttons.cards.plan.answer.single_dose_ml == pytest.approx(dose * 106.0 / 150.0, rel=1e-6)
     assert float(sheet.answer.view.figure) == pytest.approx(float(figure) * 106.0 / 150.0, abs=0.1)
-    sheet.card_actions.write(card_file)
+    sheet.buttons.cards.write(card_file)
     (new,) = document.cards("in use")
     assert new.batch_id == batch
     code = plan_id.batch_code(batch)
@@ -309,12 +309,12 @@ def test_H12_taking_the_batch_out_again_leaves_no_card_for_the_wrong_strength(wi
     to_sheet("Correct")
     reckoned(sheet, qtbot)
     sheet.void.done.click()
-    sheet.card_actions.write(document_path(window) / "second.pdf")
+    sheet.buttons.cards.write(document_path(window) / "second.pdf")
     (new,) = document.cards("in use")
     assert sheet.header.undo.toolTip() == "Undo: change of what is in the jug"
     press(Qt.Key.Key_Z, CONTROL)
     reckoned(sheet, qtbot)
-    assert "106\u00a0g" in sheet.card_actions.card().strength
+    assert "106\u00a0g" in sheet.buttons.cards.card().strength
     assert sheet.void.isVisible()
     assert f"Card {new.plan_id} must not be followed" in sheet.void.words.text()
     press(Qt.Key.Key_Z, CONTROL | Qt.KeyboardModifier.ShiftModifier)
@@ -342,7 +342,7 @@ def test_H12_a_removed_jug_or_batch_leaves_its_card_marked(window: MainWindow, q
     to_sheet("Correct")
     reckoned(sheet, qtbot)
     assert sheet.void.isVisible()
-    assert not sheet.card_actions.save.isEnabled()
+    assert not sheet.buttons.cards.save.isEnabled()
 
 
 def test_H12_no_card_is_made_for_a_batch_that_is_not_in_the_jug(window: MainWindow, log: Path, qtbot) -> None:
@@ -357,15 +357,15 @@ def test_H12_no_card_is_made_for_a_batch_that_is_not_in_the_jug(window: MainWind
     choose(sheet, "stock", "Jug 1")
     reckoned(sheet, qtbot)
     never = log.parent / "never.pdf"
-    assert not sheet.card_actions.save.isEnabled()
-    sheet.card_actions.write(never)
+    assert not sheet.buttons.cards.save.isEnabled()
+    sheet.buttons.cards.write(never)
     assert not never.exists()
     assert len(document.cards()) == 1
     stocks_of(window, qtbot)
     click(stocks.put)
     to_sheet("Correct")
     reckoned(sheet, qtbot)
-    assert sheet.card_actions.save.isEnabled()
-    sheet.card_actions.write(never)
+    assert sheet.buttons.cards.save.isEnabled()
+    sheet.buttons.cards.write(never)
     assert document.cards("in use")[0].batch_id == document.batch_in_use(stocks.records.stock)
     assert "must not be followed" not in sheet.void.words.text()

@@ -68,7 +68,7 @@ def test_text_says_the_use_the_bad_test_and_the_periods(tmp_path: Path) -> None:
     )
     assert lines[1].startswith("It should now be at 7.")
     assert lines[2] == "From 8 readings, the last one 1 h ago."
-    assert lines[3] == "Use has been steady."
+    assert lines[3] == "In the last weeks use has been steady."
     (odd,) = (line for line in lines if line.startswith("Not believed: "))
     assert "9.9 dKH" in odd
     assert sum(re.match(r"[A-Z][a-z]{2} \d+ Nov 2026 to ", line) is not None for line in lines) == 2

@@ -19,8 +19,8 @@ LIME = {
 }
 MIX = '{ chemical = "potassium chloride", dissolved = "10 g", purity = "99 %" }'
 WHOLE = (
-    example(), example("convert"), example("stock"), example("chemistry"), on_label(example()), put(example(), **LIME),
-    put(example("stock"), also=MIX),
+    example(), example("convert"), example("stock"), example("chemistry"), example("consumption"), example("upkeep"),
+    on_label(example()), put(example(), **LIME), put(example("stock"), also=MIX),
 )  # fmt: skip
 LINES = [line for whole in WHOLE for line in whole.split("\n") if line.strip() and not line.startswith("#")]
 # Values that ask for trouble: other types, other marks, other units, extremes.
@@ -80,8 +80,12 @@ def judge(said: Said, content: bytes) -> str:
             assert said.err == ""
             if "check" in body:
                 assert body["check"]["agrees"] is True
-                assert body["single_dose_rounded"]["value"] <= body["single_dose"]["value"] * (1 + 1e-9)
+                # An upkeep has a dose for each of its values.
+                for each in body.get("items", [body]):
+                    assert each["single_dose_rounded"]["value"] <= each["single_dose"]["value"] * (1 + 1e-9)
                 assert body["cautions"]
+            if "use_per_day" in body:
+                assert body["low"]["value"] <= body["use_per_day"]["value"] <= body["high"]["value"]
         case 3:
             assert body["status"] == "refused"
             assert said.err == ""

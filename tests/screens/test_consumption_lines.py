@@ -151,7 +151,7 @@ def test_lines_speak_in_the_keepers_unit_and_zone() -> None:
     assert lines[0].startswith("Alkalinity used now: 5.3")
     assert "ppm as CaCO3 per day" in lines[0]
     assert lines[2] == "From 12 readings, the last one just now."
-    assert lines[3] == "Use has been steady."
+    assert lines[3] == "In the last weeks use has been steady."
     assert "Mar 2026 to Thu 12 Mar 2026: 5.3" in lines[-1]
 
 

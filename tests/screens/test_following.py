@@ -75,9 +75,11 @@ def test_a_reading_inside_is_said_with_the_band() -> None:
     assert shown.state == "inside"
     assert shown.chart.retests[0].place == "inside"
     assert shown.chart.retests[0].value == pytest.approx(7.6)
-    (line,) = shown.answer.working
+    line, volume = shown.answer.working
     assert "7.6" in line.how
     assert line.gives == "inside the band"
+    assert "340\u00a0L was reckoned with" in volume.how
+    assert volume.gives.startswith("3")
 
 
 def test_above_asks_for_another_test_and_the_second_stops() -> None:
@@ -196,3 +198,54 @@ def test_outstanding_becomes_fields_that_are_read_back() -> None:
     assert Outstanding().fields(p) == {}
     huge = Outstanding(1e9, 1e9).fields(p)
     assert set(huge) == {"untested", "raised_lately"}
+
+
+# What the use is learned from, and what is drawn in the log
+
+
+def test_what_a_plan_gave_is_handed_on_whole() -> None:
+    plan = kept()
+    until = NOW + timedelta(hours=50)
+    doses = following.given(plan, until)
+    assert sum(ml for _, ml, _ in doses) == pytest.approx(course_of.doses_until(plan.course, until)[1])
+    assert all(NOW < at <= until for at, _, _ in doses)
+    # 106 g of soda ash (105.99 g/mol) in a litre: 2.0002 meq in a millilitre.
+    assert {round(carries, 3) for _, _, carries in doses} == {2.0}
+    assert following.given(plan, NOW) == []
+
+
+def test_what_a_plan_expected_is_drawn_until_it_ended() -> None:
+    plan = kept()
+    ended = NOW + timedelta(hours=20)
+    whole, cut = following_view.projected(plan, None, "dKH"), following_view.projected(plan, ended, "dKH")
+    assert cut.times[-1] == pytest.approx(ended.timestamp())
+    assert whole.times[-1] == pytest.approx(plan.course.valid_until.timestamp())
+    assert cut.plan[0] == pytest.approx(6.8)
+    assert np.all(cut.low <= cut.plan)
+    assert np.all(cut.plan <= cut.high)
+
+
+def test_what_is_left_of_a_ramp_goes_into_the_upkeep() -> None:
+    plan = kept()
+    left = following.planned(plan, NOW + timedelta(hours=15))
+    assert left is not None
+    assert float(left["days_left"].text) == pytest.approx(1.0)
+    course = plan.course
+    assert float(left["rise_per_day"].text) == pytest.approx(24 * course.dose_ml * course.per_ml - course.use, rel=1e-6)
+    assert following.planned(plan, course.ends_at) is None
+
+
+def test_a_plan_in_short_says_when_it_is_to_be_tested_next() -> None:
+    plan = kept()
+    course = plan.course
+
+    def due(hours: list[float]) -> object:
+        now = course.ends_at + timedelta(hours=5)
+        line = course_of.expected(course, np.array(hours) / 24.0).plan if hours else []
+        readings = [(NOW + timedelta(hours=h), float(v)) for h, v in zip(hours, line, strict=True)]
+        return following_view.judged(plan, following.follow(plan, readings, now), now.astimezone(BERLIN)).retest_at
+
+    assert due([]) == course.retest_at
+    assert due([5.0]) == course.retest_at
+    assert due([5.0, 25.0]) == course.ends_at
+    assert due([5.0, 25.0, 40.0]) is None

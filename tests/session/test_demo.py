@@ -16,7 +16,7 @@ from evenwater.engine.quantities import Typed
 from evenwater.engine.reader import Ok, read
 from evenwater.engine.reasons import Reason
 from evenwater.session import Document
-from evenwater.session.demo import demo_records, fill_from
+from evenwater.session.demo import demo_records, fill_from, fresh_ids
 from evenwater.store import Store
 from tests.session.listening import Listener
 
@@ -165,4 +165,4 @@ def test_what_points_nowhere_is_an_error(table: str) -> None:
     room = tomllib.loads(DEMO.read_text(encoding="utf-8"))
     room[table][0]["stock"] = "no such jug"
     with pytest.raises(KeyError, match="no such jug"):
-        list(demo_records(room, NOW))
+        list(demo_records(room, NOW, fresh_ids(room)))

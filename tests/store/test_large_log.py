@@ -116,13 +116,13 @@ def test_what_a_crash_left_beside_it_is_not_taken_for_a_cut(large: Path, times: 
 @pytest.fixture
 def held(monkeypatch: pytest.MonkeyPatch) -> Iterator[threading.Event]:
     """Hold every copy back until it is let go."""
-    go, copy = threading.Event(), backups._copy
+    go, copy = threading.Event(), backups.write_copy
 
     def when_let_go(*given: object) -> None:
         assert go.wait(30)
         copy(*given)  # type: ignore[arg-type]
 
-    monkeypatch.setattr(backups, "_copy", when_let_go)
+    monkeypatch.setattr(backups, "write_copy", when_let_go)
     yield go
     go.set()
 

@@ -232,7 +232,7 @@ def test_the_row_follows_parameter_and_hand(qtbot) -> None:
     mouse(sheet.chart, QMouseEvent.Type.MouseButtonRelease, handle(sheet.chart))
     reckoned(sheet, qtbot)
     after = sheet.chart.view
-    plan = sheet.card_actions.plan
+    plan = sheet.buttons.cards.plan
     along = project(plan.answer).water
     assert np.array_equal(after.water.ph_after, along.ph_after)
     assert np.array_equal(after.water.saturation, along.saturation)

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QApplication, QLineEdit
 from evenwater.engine.quantities import Typed
 from evenwater.screens.local_zone import present
 from evenwater.session import Entry
+from evenwater.session import demo as session_demo
 from evenwater.ui.log_sheet import LogSheet
 from evenwater.ui.main_window import MainWindow
 from tests.ui.stocks_making import click, to_sheet
@@ -20,7 +21,9 @@ from tests.ui.window_making import opened, room_of, sheet_of
 
 
 @pytest.fixture
-def demo(qtbot) -> MainWindow:
+def demo(qtbot, monkeypatch) -> MainWindow:
+    """The invented room with nothing in its log yet."""
+    monkeypatch.setattr(session_demo, "demo_entries", lambda *_: iter(()))
     return opened(None, qtbot, demo=True)
 
 

@@ -48,7 +48,7 @@ def test_the_worked_example_by_keyboard(empty: MainWindow, qtbot):
     # 4.7994 mL per hour by hand, rounded down to the tenth a pump is set to.
     assert (view.state, view.figure, view.figure_unit) == ("answered", "4.7", "mL per hour")
     assert "112.8\u00a0mL in 24 hours" in view.third
-    assert sheet.card_actions.save.isEnabled()
+    assert sheet.buttons.cards.save.isEnabled()
     assert sheet.chart.view is not None
 
 
@@ -62,7 +62,7 @@ def test_the_card_is_saved_and_registered(empty: MainWindow, qtbot, tmp_path: Pa
     sheet = sheet_of(empty)
     example(sheet, qtbot)
     file = tmp_path / "card.pdf"
-    sheet.card_actions.write(file)
+    sheet.buttons.cards.write(file)
     text = " ".join(" ".join(page.extract_text() for page in PdfReader(file).pages).split())
     assert "4.7 mL" in text
     assert "sodium CARBonate anhydrous" in text
@@ -125,7 +125,7 @@ def test_H1_a_reading_in_the_wrong_unit_is_offered_the_right_one(demo: MainWindo
     type_into(sheet, "change.measured", "140")
     reckoned(sheet, qtbot)
     assert sheet.answer.view.state == "refused"
-    assert not sheet.card_actions.save.isEnabled()
+    assert not sheet.buttons.cards.save.isEnabled()
     button = next(b for b in sheet.answer.findChildren(QPushButton) if b.text() == "It was 140\u00a0ppm as CaCO3")
     button.click()
     reckoned(sheet, qtbot)
@@ -166,27 +166,27 @@ def test_H34_a_half_typed_plan_cannot_be_printed(demo: MainWindow, qtbot, tmp_pa
     line.setFocus()
     line.selectAll()
     QTest.keyClicks(line, "8.")
-    assert sheet.card_actions.plan is None, "between the key and the reckoning there is no plan"
-    sheet.card_actions.write(tmp_path / "never.pdf")
+    assert sheet.buttons.cards.plan is None, "between the key and the reckoning there is no plan"
+    sheet.buttons.cards.write(tmp_path / "never.pdf")
     reckoned(sheet, qtbot)
     assert sheet.answer.view.figure == "", "a stale figure is shown as --"
     assert "question has changed" in sheet.chart.readout
-    assert not sheet.card_actions.save.isEnabled()
-    assert not sheet.card_actions.print.isEnabled()
-    sheet.card_actions.write(tmp_path / "never.pdf")
+    assert not sheet.buttons.cards.save.isEnabled()
+    assert not sheet.buttons.cards.print.isEnabled()
+    sheet.buttons.cards.write(tmp_path / "never.pdf")
     assert not (tmp_path / "never.pdf").exists()
-    card = sheet.card_actions.card()
+    card = sheet.buttons.cards.card()
     assert card is not None
     assert card.draft == "NOT A PLAN"
 
 
 def test_H26_the_older_card_stays_void_until_it_is_taken_down(demo: MainWindow, qtbot, tmp_path: Path):
     sheet = sheet_of(demo)
-    sheet.card_actions.write(tmp_path / "one.pdf")
+    sheet.buttons.cards.write(tmp_path / "one.pdf")
     assert not sheet.void.isVisible()
     type_into(sheet, "change.target", "8.2")
     reckoned(sheet, qtbot)
-    sheet.card_actions.write(tmp_path / "two.pdf")
+    sheet.buttons.cards.write(tmp_path / "two.pdf")
     document = demo.opening().document()
     void = document.cards("void")
     assert len(void) == 1
@@ -202,7 +202,7 @@ def test_H27_the_figure_is_never_above_the_dose(demo: MainWindow, qtbot):
     for doses in ("7", "10", "24", "48", "96"):
         type_into(sheet, "pump.doses_per_day", doses)
         reckoned(sheet, qtbot)
-        plan = sheet.card_actions.plan
+        plan = sheet.buttons.cards.plan
         assert plan is not None
         schedule = plan.answer.doses
         assert float(sheet.answer.view.figure) <= schedule.dose_ml * schedule.per_day / 24.0 + 1e-12
@@ -252,7 +252,7 @@ def test_every_control_is_reached_by_tab_and_has_a_name(demo: MainWindow, qtbot)
     for path, field in sheet.form.fields.items():
         if field.isVisible():
             assert (field.focusProxy() or field) in reached, f"Tab does not reach {path}"
-    for button in (sheet.card_actions.save, sheet.card_actions.print, sheet.card_actions.show, sheet.chart):
+    for button in (sheet.buttons.cards.save, sheet.buttons.cards.print, sheet.buttons.cards.show, sheet.chart):
         assert button in reached
 
 

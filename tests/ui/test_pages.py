@@ -95,14 +95,14 @@ def test_the_cards_window_shows_every_page_on_every_paper(qtbot, own_settings):
     window = opened(None, qtbot, demo=True)
     sheet = sheet_of(window)
     reckoned(sheet, qtbot)
-    sheet.card_actions.show.click()
-    preview = sheet.preview
+    sheet.buttons.cards.show.click()
+    preview = sheet.buttons.preview
     assert preview is not None
     for name, paper in PAPERS.items():
         preview.papers.chosen.emit(name)
         pages = [label for label in preview.findChildren(QLabel) if label.isVisibleTo(preview) and label.pixmap()]
-        assert len([p for p in pages if not p.pixmap().isNull()]) == len(lay_out(sheet.card_actions.card(), paper))
-    assert sheet.card_actions.paper().name == name, "the paper is kept for the next card"
+        assert len([p for p in pages if not p.pixmap().isNull()]) == len(lay_out(sheet.buttons.cards.card(), paper))
+    assert sheet.buttons.cards.paper().name == name, "the paper is kept for the next card"
     preview.mono.setChecked(True)
     image = next(p for p in preview.findChildren(QLabel) if not p.pixmap().isNull()).pixmap().toImage()
     colours = {image.pixel(x, y) for x in range(0, image.width(), 3) for y in range(0, image.height(), 3)}
@@ -115,14 +115,14 @@ def test_the_cards_window_follows_the_question_and_stamps_what_is_no_plan(qtbot,
     window = opened(None, qtbot, demo=True)
     sheet = sheet_of(window)
     reckoned(sheet, qtbot)
-    sheet.card_actions.show.click()
-    first = sheet.preview.card
+    sheet.buttons.cards.show.click()
+    first = sheet.buttons.preview.card
     type_into(sheet, "change.target", "8.2")
     reckoned(sheet, qtbot)
-    assert sheet.preview.card.title != first.title
+    assert sheet.buttons.preview.card.title != first.title
     type_into(sheet, "change.target", "99")
     reckoned(sheet, qtbot)
-    assert sheet.preview.card.draft == "NOT A PLAN"
+    assert sheet.buttons.preview.card.draft == "NOT A PLAN"
     window.close()
 
 
@@ -131,7 +131,7 @@ def test_without_a_printer_the_keeper_is_sent_to_the_pdf(qtbot, monkeypatch):
     window = opened(None, qtbot, demo=True)
     sheet = sheet_of(window)
     reckoned(sheet, qtbot)
-    sheet.card_actions.print.click()
+    sheet.buttons.cards.print.click()
     assert "PDF" in sheet.header.told.text()
     assert window.opening().document().cards() == [], "a card that was not printed hangs nowhere"
 
@@ -140,7 +140,7 @@ def test_a_card_that_cannot_be_written_says_so(qtbot, tmp_path: Path):
     window = opened(None, qtbot, demo=True)
     sheet = sheet_of(window)
     reckoned(sheet, qtbot)
-    sheet.card_actions.write(tmp_path / "no such folder" / "card.pdf")
+    sheet.buttons.cards.write(tmp_path / "no such folder" / "card.pdf")
     assert "could not be written" in sheet.header.told.text()
 
 

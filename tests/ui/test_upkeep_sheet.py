@@ -1,4 +1,4 @@
-"""The Upkeep and the Rounds sheet in the real window."""
+"""The Upkeep sheet in the real window."""
 
 from __future__ import annotations
 
@@ -6,7 +6,6 @@ import pytest
 
 from evenwater.engine.quantities import Typed
 from evenwater.ui.main_window import MainWindow
-from evenwater.ui.room import SHEETS
 from tests.ui.stocks_making import click, to_sheet
 from tests.ui.window_making import opened, room_of
 
@@ -45,16 +44,3 @@ def test_a_missing_jug_is_said_with_its_value_and_opens_the_correction(demo: Mai
     click(next(b for b in room.upkeep.buttons if b.property("parameter") == "calcium"))
     assert room.sheet.isVisible()
     assert room.sheet.records.parameter == "calcium"
-
-
-def test_a_line_of_the_rounds_opens_what_it_is_about(demo: MainWindow):
-    room = room_of(demo)
-    system = room.systems.current()
-    room._document.edit(f"{system}:alkalinity", "measured_at", Typed("2026-01-05T08:00:00+00:00"))
-    to_sheet("Rounds")
-    duty = next(d for d in room.rounds.duties if d.what == "Test alkalinity" and d.record == system)
-    row = next(r for r in room.rounds._rows if r._duty == duty)
-    click(row.what)
-    assert room.log.isVisible()
-    assert room.log.form.said()["parameter"].text == "alkalinity"
-    assert SHEETS[0] == "Rounds"

@@ -114,7 +114,7 @@ def safety(label: JugLabel, paper: LabelPaper, dense: bool) -> Group:
         said = [text for text in sentences if text]
         for text in [" ".join(said)] if dense else said:
             blocks += [Block(_SENTENCE), stack(lines(text, room, note, bold))]
-    blocks += [Block(_SENTENCE), _open_lines(label.first_aid, room, note)]
+    blocks += [Block(_SENTENCE), open_lines(label.first_aid, room, note)]
     more = stack([*lines(words.HANDLING, room, note, True), Block(_SENTENCE)])
     return Group(width, tuple(blocks), _GAP, _GAP, more=more, border=border, pad=pad)
 
@@ -215,7 +215,7 @@ def _open_row(said: str, width: float, points: float, high: float = _HANDWRITING
     return Block(high, (*items, Stroke(((begin, level), (width, level)), FINE)))
 
 
-def _open_lines(said: str, width: float, points: float) -> Block:
+def open_lines(said: str, width: float, points: float) -> Block:
     """Set bold words that end in a line to write on, behind their own last words or below them."""
     pieces = broken(said, width, points, True)
     if width - width_of(pieces[-1], points, True) - 2.0 < _ROOM:

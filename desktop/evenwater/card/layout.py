@@ -8,7 +8,7 @@ from evenwater.card import words
 from evenwater.card.chart import ramp
 from evenwater.card.flow import Flow, Group, gathered
 from evenwater.card.fonts import load_fonts
-from evenwater.card.items import Item, beside
+from evenwater.card.items import Block, Item, beside
 from evenwater.card.paper import Paper
 from evenwater.card.sections import (
     GAP,
@@ -49,17 +49,29 @@ def lay_out(card: CardView, paper: Paper) -> tuple[Page, ...]:
         When the typeface is missing, or a name so long that a page has no room below it.
     """
     load_fonts()
-    foot_height = foot(card, paper, 1, 1).height
-    flow = Flow(paper.left, paper.top, paper.bottom - foot_height, again(card, paper))
-    for group in (head(card, paper), *doses(card, paper), jug(card, paper), stop(card, paper), remarks(card, paper)):
+    named = f"{words.PLAN} {card.plan_id}"
+    flow = begun(named, again(card, paper), paper)
+    end = stop([(card.maximum, True), (card.stop, False)], paper)
+    for group in (head(card, paper), *doses(card.rows, paper), jug(card, paper), end, remarks(card, paper)):
         if group.blocks:
             flow.add(group)
     flow.add_best(_what_to_know(card, paper, flow.room_of_a_page))
     flow.add_best(_record(card, paper, flow.room_of_a_page))
+    return finished(flow, named, paper, card.draft.strip())
+
+
+def begun(named: str, head_of_further_pages: Block, paper: Paper) -> Flow:
+    """Return empty pages that keep room for a foot with ``named`` in it."""
+    bottom = paper.bottom - foot(named, paper, 1, 1).height
+    return Flow(paper.left, paper.top, bottom, head_of_further_pages)
+
+
+def finished(flow: Flow, named: str, paper: Paper, draft: str = "") -> tuple[Page, ...]:
+    """Return the pages with their feet, numbered, and stamped with ``draft`` where it is not empty."""
     made = []
     for number, items in enumerate(flow.pages, start=1):
-        low = foot(card, paper, number, len(flow.pages)).moved(paper.left, paper.bottom - foot_height)
-        made.append(Page((*items, *low), card.draft.strip()))
+        low = foot(named, paper, number, len(flow.pages)).moved(paper.left, flow.bottom)
+        made.append(Page((*items, *low), draft))
     return tuple(made)
 
 
@@ -83,8 +95,9 @@ def _what_to_know(card: CardView, paper: Paper, room: float) -> list[list[Group]
     ]
     left, right = _two_columns(paper)
     width = paper.content_width
-    narrow = _side_by_side(facts(labelled, paper, left), [handling(card, paper, right)], paper, room)
-    wide = [identity(card, paper), *facts(labelled, paper, width), handling(card, paper, width)]
+    careful = (card.cautions, card.emergency, paper)
+    narrow = _side_by_side(facts(labelled, paper, left), [handling(*careful, right)], paper, room)
+    wide = [identity(card, paper), *facts(labelled, paper, width), handling(*careful, width)]
     return [narrow, wide] if narrow else [wide]
 
 
@@ -92,8 +105,9 @@ def _record(card: CardView, paper: Paper, room: float) -> list[list[Group]]:
     """Return arrangements of what is expected and what was really given, the best first."""
     width = paper.content_width
     left, right = _two_columns(paper)
-    wide = [*_chart(card, paper, width), write_in(card, paper, width)]
-    narrow = _side_by_side(_chart(card, paper, left), [write_in(card, paper, right)], paper, room)
+    given = (words.GIVEN_TITLE, words.GIVEN, card.write_in, paper)
+    wide = [*_chart(card, paper, width), write_in(*given, width)]
+    narrow = _side_by_side(_chart(card, paper, left), [write_in(*given, right)], paper, room)
     return [wide, narrow, wide] if narrow else [wide]
 
 

@@ -1,4 +1,4 @@
-"""Sends a dose card or a jug's label to a PDF file, a printer or a picture, all through the same painting."""
+"""Sends cards, a jug's label or a round sheet to a PDF file, a printer or a picture, all through the same painting."""
 
 from __future__ import annotations
 
@@ -8,15 +8,21 @@ from PySide6.QtCore import QBuffer, QIODevice, QMarginsF, QSaveFile, QSizeF, Qt
 from PySide6.QtGui import QImage, QPagedPaintDevice, QPageLayout, QPageSize, QPainter, QPdfWriter
 from PySide6.QtPrintSupport import QPrinter
 
-from evenwater.card import jug_label, layout
+from evenwater.card import contingency, jug_label, layout, round_sheet
 from evenwater.card.failures import CardFailed
 from evenwater.card.label_paper import LabelPaper
 from evenwater.card.layout import Page
 from evenwater.card.paint import paint_page
 from evenwater.card.paper import Paper
 from evenwater.engine.reasons import Reason
+from evenwater.screens.contingency_views import ContingencySet
 from evenwater.screens.jug_label import JugLabel
+from evenwater.screens.round_page import RoundPage
 from evenwater.screens.views import CardView
+
+Sheet = CardView | ContingencySet | JugLabel | RoundPage
+"""What can be put on paper."""
+AnyPaper = Paper | LabelPaper
 
 PDF_DPI = 600
 _MM_PER_INCH = 25.4
@@ -24,8 +30,8 @@ _SAME_PAPER = 1.0
 """How far a printer's idea of a paper may be off ours [mm]: drivers round to points."""
 
 
-def lay_out(sheet: CardView | JugLabel, paper: Paper | LabelPaper) -> tuple[Page, ...]:
-    """Return the pages of a card or a label on one of its own papers.
+def lay_out(sheet: Sheet, paper: AnyPaper) -> tuple[Page, ...]:
+    """Return the pages of a card, a set of cards, a label or a round sheet on one of its own papers.
 
     Raises
     ------
@@ -36,12 +42,16 @@ def lay_out(sheet: CardView | JugLabel, paper: Paper | LabelPaper) -> tuple[Page
     """
     if isinstance(sheet, CardView) and isinstance(paper, Paper):
         return layout.lay_out(sheet, paper)
+    if isinstance(sheet, ContingencySet) and isinstance(paper, Paper):
+        return contingency.lay_out(sheet, paper)
     if isinstance(sheet, JugLabel) and isinstance(paper, LabelPaper):
         return jug_label.lay_out(sheet, paper)
+    if isinstance(sheet, RoundPage) and isinstance(paper, Paper):
+        return round_sheet.lay_out(sheet, paper)
     raise TypeError(f"a {type(sheet).__name__} does not go on {paper}")
 
 
-def write_pdf(path: Path, card: CardView | JugLabel, paper: Paper | LabelPaper) -> None:
+def write_pdf(path: Path, card: Sheet, paper: AnyPaper) -> None:
     """Write a card or a label as a PDF, whole or not at all.
 
     The file is written beside ``path`` and then renamed, so that a power cut leaves the old one.
@@ -55,7 +65,7 @@ def write_pdf(path: Path, card: CardView | JugLabel, paper: Paper | LabelPaper) 
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
     writer = QPdfWriter(buffer)
     writer.setResolution(PDF_DPI)
-    writer.setTitle(_title(card))
+    writer.setTitle(title_of(card))
     writer.setCreator("Evenwater")
     writer.setPageLayout(page_layout(paper))
     _paint_all(writer, writer.resolution(), card, paper)
@@ -63,7 +73,7 @@ def write_pdf(path: Path, card: CardView | JugLabel, paper: Paper | LabelPaper) 
     _save(path, bytes(buffer.data().data()))
 
 
-def print_card(printer: QPrinter, card: CardView | JugLabel, paper: Paper | LabelPaper) -> None:
+def print_card(printer: QPrinter, card: Sheet, paper: AnyPaper) -> None:
     """Print a card or a label on ``paper``, whatever the print dialog left behind.
 
     Drivers hand back their own default paper; the card would then be cut off although its preview
@@ -81,11 +91,11 @@ def print_card(printer: QPrinter, card: CardView | JugLabel, paper: Paper | Labe
     if abs(got.width() - paper.width) > _SAME_PAPER or abs(got.height() - paper.height) > _SAME_PAPER:
         size = f"{got.width():.0f} x {got.height():.0f} mm"
         raise CardFailed(Reason("card_paper_refused", {"wanted": paper.name, "got": size}))
-    printer.setDocName(_title(card))
+    printer.setDocName(title_of(card))
     _paint_all(printer, printer.resolution(), card, paper)
 
 
-def to_image(card: CardView | JugLabel, paper: Paper | LabelPaper, page: int, dpi: float, mono: bool = False) -> QImage:
+def to_image(card: Sheet, paper: AnyPaper, page: int, dpi: float, mono: bool = False) -> QImage:
     """Return a page of a card or a label as a picture, with ``mono`` in black and white only, as a copier shows it.
 
     ``page`` is counted from 0. The picture is round(mm * dpi / 25.4) pixels wide and high.
@@ -97,9 +107,19 @@ def to_image(card: CardView | JugLabel, paper: Paper | LabelPaper, page: int, dp
     CardFailed
         ``card_not_painted`` or ``card_fonts_missing``.
     """
+    return picture(lay_out(card, paper)[page], paper, dpi, mono)
+
+
+def picture(laid_out: Page, paper: AnyPaper, dpi: float, mono: bool = False) -> QImage:
+    """Return a page that is laid out as a picture; a long sheet is laid out once for all its pages.
+
+    Raises
+    ------
+    CardFailed
+        ``card_not_painted``.
+    """
     per_mm = dpi / _MM_PER_INCH
     image = QImage(round(paper.width * per_mm), round(paper.height * per_mm), QImage.Format.Format_RGB32)
-    laid_out = lay_out(card, paper)[page]
     painter = QPainter()
     if not painter.begin(image):
         raise CardFailed(Reason("card_not_painted", {"detail": "picture"}))
@@ -118,7 +138,7 @@ def to_mono(image: QImage) -> QImage:
     )
 
 
-def page_layout(paper: Paper | LabelPaper) -> QPageLayout:
+def page_layout(paper: AnyPaper) -> QPageLayout:
     """Return ``paper`` for Qt: margins nought, because a card brings its own."""
     upright = QPageLayout.Orientation.Portrait
     short, long = sorted((paper.width, paper.height))
@@ -127,14 +147,19 @@ def page_layout(paper: Paper | LabelPaper) -> QPageLayout:
     return QPageLayout(size, direction, QMarginsF(), QPageLayout.Unit.Millimeter)
 
 
-def _title(sheet: CardView | JugLabel) -> str:
+def title_of(sheet: Sheet) -> str:
+    """Return the title of a document with this sheet."""
     if isinstance(sheet, CardView):
         return f"{sheet.title}, {sheet.system}, plan {sheet.plan_id}"
+    if isinstance(sheet, RoundPage):
+        return f"{sheet.title}, {sheet.issued}"
+    if isinstance(sheet, ContingencySet):
+        return f"Contingency cards, {sheet.system}, plan {sheet.plan_id}"
     held = " ".join(contents.name for contents in sheet.contents)
     return ", ".join(part for part in (sheet.name, held, f"batch {sheet.batch}" if sheet.batch else "") if part)
 
 
-def _paint_all(device: QPagedPaintDevice, dpi: int, card: CardView | JugLabel, paper: Paper | LabelPaper) -> None:
+def _paint_all(device: QPagedPaintDevice, dpi: int, card: Sheet, paper: AnyPaper) -> None:
     made = lay_out(card, paper)
     painter = QPainter()
     # Qt only logs a warning here and then "prints" nothing at all.

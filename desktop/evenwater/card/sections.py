@@ -36,7 +36,7 @@ GAP = 6.0
 """Blank between two parts [mm]."""
 HEAVY, MEDIUM, FINE = 1.2, 0.6, 0.3
 """Thickness of lines [mm]: the finest still survives a photocopy."""
-_TITLE, _STOP_SIZE = 14.0, 14.0
+TITLE, _STOP_SIZE = 14.0, 14.0
 _TWO_TABLES_FROM, _BETWEEN_TABLES = 160.0, 8.0
 _NUMBER_LENGTH = 34.0
 """Room for a telephone number in handwriting [mm]."""
@@ -47,7 +47,7 @@ def head(card: CardView, paper: Paper) -> Group:
     """Set whose card this is, which plan, and until when it holds; on larger papers all of the identity."""
     width = paper.content_width
     blocks = draft_flag(card, paper) if card.draft else []
-    blocks += _ends(card.title, False, f"{words.PLAN} {card.plan_id}", True, width, _TITLE)
+    blocks += ends(card.title, False, f"{words.PLAN} {card.plan_id}", True, width, TITLE)
     blocks += lines(card.system, width, paper.sizes.system, True)
     if paper.small:
         blocks += lines(card.valid_until, width, paper.sizes.note, True)
@@ -67,18 +67,23 @@ def _identity(card: CardView, paper: Paper) -> list[Block]:
     if paper.small:
         blocks += lines(card.issued, width, note)
     else:
-        blocks += _ends(card.issued, False, card.valid_until, True, width, note)
+        blocks += ends(card.issued, False, card.valid_until, True, width, note)
     return [*blocks, *lines(card.replace, width, note)]
 
 
 def again(card: CardView, paper: Paper) -> Block:
     """Set the short head of every further page: a page found alone must still say whose it is."""
     blocks = draft_flag(card, paper) if card.draft else []
-    blocks += _ends(card.system, True, card.title, False, paper.content_width, paper.sizes.note)
-    return stack([*blocks, Block(1.0), rule(paper.content_width, MEDIUM), Block(DOSE_BLANK)])
+    return stack([*blocks, *short_head(card.system, card.title, paper)])
 
 
-def _ends(one: str, one_bold: bool, other: str, other_bold: bool, width: float, points: float) -> list[Block]:
+def short_head(bold: str, title: str, paper: Paper) -> list[Block]:
+    """Set what every further page begins with, above a line of its own."""
+    blocks = ends(bold, True, title, False, paper.content_width, paper.sizes.note)
+    return [*blocks, Block(1.0), rule(paper.content_width, MEDIUM), Block(DOSE_BLANK)]
+
+
+def ends(one: str, one_bold: bool, other: str, other_bold: bool, width: float, points: float) -> list[Block]:
     """Set two pieces at both ends of one line, or under each other where they do not fit."""
     if width_of(one, points, one_bold) + width_of(other, points, other_bold) + 6.0 <= width:
         return [beside([(0.0, line(one, points, one_bold)), (0.0, line_to(width, other, points, other_bold))])]
@@ -93,15 +98,15 @@ def draft_flag(card: CardView, paper: Paper) -> list[Block]:
     return [beside([(0.0, warning_sign(sign)), (0.0, said)]), Block(1.0)]
 
 
-def doses(card: CardView, paper: Paper) -> list[Group]:
+def doses(rows: Sequence[DoseRow], paper: Paper) -> list[Group]:
     """Set the dose rows in the order given, figures lined up at their decimal mark."""
     sizes, width = paper.sizes, paper.content_width
-    wholes = [_whole_part(row.dose, sizes.dose) for row in card.rows]
+    wholes = [_whole_part(row.dose, sizes.dose) for row in rows]
     indents = [max(wholes) - whole for whole in wholes]
-    ends = [indent + width_of(row.dose, sizes.dose, True) for row, indent in zip(card.rows, indents, strict=True)]
-    column = max(ends, default=0.0) + 7.0
+    edges = [indent + width_of(row.dose, sizes.dose, True) for row, indent in zip(rows, indents, strict=True)]
+    column = max(edges, default=0.0) + 7.0
     groups = []
-    for row, indent in zip(card.rows, indents, strict=True):
+    for row, indent in zip(rows, indents, strict=True):
         blocks: list[Block] = []
         if width - column >= 80:
             wide = _row_wide(row, paper, column, indent)
@@ -167,15 +172,16 @@ def _row_narrow(row: DoseRow, paper: Paper) -> list[Block]:
     return [
         _trimmed(first, sizes.dose),
         *more,
-        *lines(row.when, width, sizes.when, True),
-        *lines(row.additive, width, sizes.additive, True),
+        # A reading is never torn from the number of doses it allows, nor a chemical from its hydrate.
+        *(stack(lines(part, width, sizes.when, True)) for part in row.when.splitlines()),
+        stack(lines(row.additive, width, sizes.additive, True)),
         *lines(row.setting, width, sizes.note),
     ]
 
 
-def stop(card: CardView, paper: Paper) -> Group:
-    """Set the most that may be given and the reading at which to stop, in the heaviest frame."""
-    return _warning(words.STOP, [(card.maximum, True), (card.stop, False)], paper.content_width, _STOP_SIZE, HEAVY)
+def stop(said: Sequence[tuple[str, bool]], paper: Paper) -> Group:
+    """Set what ends the dosing, as sentences and whether they are bold, in the heaviest frame."""
+    return _warning(words.STOP, said, paper.content_width, _STOP_SIZE, HEAVY)
 
 
 def remarks(card: CardView, paper: Paper) -> Group:
@@ -184,13 +190,13 @@ def remarks(card: CardView, paper: Paper) -> Group:
     return _warning(words.NOTE, said, paper.content_width, paper.sizes.note, MEDIUM)
 
 
-def handling(card: CardView, paper: Paper, width: float) -> Group:
+def handling(cautions: Sequence[str], emergency: str, paper: Paper, width: float) -> Group:
     """Set the handling lines whole, then the first aid with a line to write the poison centre's number on."""
     note = paper.sizes.note
-    said = [*((caution, False) for caution in card.cautions), (card.emergency, True)]
+    said = [*((caution, False) for caution in cautions), (emergency, True)]
     group = _warning(words.HANDLING, said, width, note, MEDIUM, beside_text=False)
     room = width - 2 * group.pad
-    last = broken(card.emergency, room, note, True)[-1:]
+    last = broken(emergency, room, note, True)[-1:]
     begin = width_of(last[0], note, True) + 2.0 if last else 0.0
     if room - begin < _NUMBER_LENGTH:
         begin = 0.0
@@ -231,15 +237,16 @@ def _warning(
 
 def facts(labelled: Sequence[tuple[str, str]], paper: Paper, width: float) -> list[Group]:
     """Set labelled facts under each other, the labels in a column of their own."""
+    note = paper.sizes.note
+    column = max([_label_column(note), *(width_of(label, note, True) + 4.0 for label, value in labelled if value)])
     groups = []
     for label, value in labelled:
         if value:
-            groups.append(Group(width, tuple(_fact(label, value, width, paper.sizes.note)), 2.2, 2.2))
+            groups.append(Group(width, tuple(_fact(label, value, width, note, column)), 2.2, 2.2))
     return groups
 
 
-def _fact(label: str, value: str, width: float, points: float) -> list[Block]:
-    column = _label_column(points)
+def _fact(label: str, value: str, width: float, points: float, column: float) -> list[Block]:
     name = line(label, points, True)
     first, *more = lines(value, width - column, points, False, column)
     return [beside([(0.0, name), (0.0, first)]), *more]
@@ -250,8 +257,8 @@ def _label_column(points: float) -> float:
     return max(width_of(label, points, True) for label in labels) + 4.0
 
 
-def write_in(card: CardView, paper: Paper, width: float) -> Group:
-    """Set empty boxes for what was really given: a second dose by a second person then shows.
+def write_in(heading: str, columns: Sequence[str], count: int, paper: Paper, width: float) -> Group:
+    """Set ``count`` rows of empty boxes for what was really done: a second dose by a second person then shows.
 
     Where two tables find room side by side, the right one goes on from the left one.
     """
@@ -261,33 +268,30 @@ def write_in(card: CardView, paper: Paper, width: float) -> Group:
     edges = [0.0]
     for share in (0.24, 0.18, 0.34, 0.24):
         edges.append(edges[-1] + share * each)
-    names = [(left + 1.5, line(name, paper.sizes.small)) for left, name in zip(edges[:-1], words.GIVEN, strict=True)]
+    names = [(left + 1.5, line(name, paper.sizes.small)) for left, name in zip(edges[:-1], columns, strict=True)]
     title = stack(
         [
-            *lines(words.GIVEN_TITLE, width, paper.sizes.note, True),
+            *lines(heading, width, paper.sizes.note, True),
             beside([(start, beside(names)) for start in starts]),
         ]
     )
     height = 7.5 if paper.small else 8.5
     inner = [Stroke(((x, 0.0), (x, height)), FINE) for x in edges[1:-1]]
     row = Block(height, (frame(each, height, FINE), *inner))
-    count = math.ceil(card.write_in / tables)
-    rows = [beside([(start, row) for start in starts])] * count
-    if card.write_in % tables:
+    rows = [beside([(start, row) for start in starts])] * math.ceil(count / tables)
+    if count % tables:
         rows[-1] = row
     # Neighbouring boxes share their line instead of doubling it.
     return Group(width, tuple(rows), GAP, GAP, title, gap=-FINE)
 
 
-def foot(card: CardView, paper: Paper, page: int, pages: int) -> Block:
-    """Set the plan, the page and the ruler that shows whether the print is at full size."""
+def foot(named: str, paper: Paper, page: int, pages: int) -> Block:
+    """Set what the page belongs to, its number and the ruler that shows whether the print is at full size."""
     width, small = paper.content_width, paper.sizes.small
     number = words.page_of(page, pages)
     room = width - width_of(number, small + 1, True) - 5.0
-    named = stack(
-        [line(part, small + 1, True) for part in broken(f"{words.PLAN} {card.plan_id}", room, small + 1, True)]
-    )
-    top = beside([(0.0, named), (0.0, line_to(width, number, small + 1, True))])
+    left = stack(lines(named, room, small + 1, True))
+    top = beside([(0.0, left), (0.0, line_to(width, number, small + 1, True))])
     tick = 1.5
     marks = [Stroke(((x, 0.0), (x, 2 * tick)), FINE) for x in (0.0, 50.0)]
     marks += [Stroke(((x, tick / 2), (x, tick * 1.5)), FINE) for x in (10.0, 20.0, 30.0, 40.0)]

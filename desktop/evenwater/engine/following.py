@@ -14,7 +14,9 @@ import numpy as np
 import numpy.typing as npt
 
 from evenwater.engine import uncertainty
-from evenwater.engine.correction import Answer, spread
+from evenwater.engine.consumption_estimate import Span
+from evenwater.engine.consumption_ratio import Measured, effective_volume
+from evenwater.engine.correction import Answer, Refused, spread
 from evenwater.engine.uncertainty import Spread
 
 Floats = npt.NDArray[np.float64]
@@ -251,6 +253,37 @@ def follow(plan: Course, readings: Sequence[tuple[datetime, float]], now: dateti
         low=float(lines.low[-1]),
         high=float(lines.high[-1]),
         retest_due=_due(plan, last, bool(retests), now),
+    )
+
+
+def volume(plan: Course, retest: Retest, volume_l: float) -> Span | Refused:
+    """Find the net volume from the rise that a plan's own doses made: a correction is a tracer, too.
+
+    Parameters
+    ----------
+    plan : Course
+        The plan.
+    retest : Retest
+        A reading since its start.
+    volume_l : float
+        The net volume that the plan was reckoned with [L].
+
+    Returns
+    -------
+    Span or Refused
+        The volume with its 90 % interval [L]; refused where the rise is lost in the scatter of the two tests.
+    """
+    days = (retest.at - plan.started) / timedelta(days=1)
+    _, given = doses_until(plan, retest.at)
+    sd = plan.use * plan.spread.use * _NORMAL_90
+    return effective_volume(
+        (given,),
+        plan.per_ml * volume_l,
+        Measured(plan.measured + plan.untested, plan.spread.reading),
+        Measured(retest.value, plan.kit / 2.0),
+        days,
+        Span(plan.use, plan.use - sd, plan.use + sd),
+        2.0 * math.hypot(plan.spread.strength, plan.spread.pump),
     )
 
 

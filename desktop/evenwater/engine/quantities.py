@@ -89,6 +89,7 @@ def specific_gravity(salinity: float, at_c: float) -> float:
     return density_kg_per_l(Water(salinity, at_c)) / density_kg_per_l(Water(0.0, at_c))
 
 
+@lru_cache(maxsize=1024)
 def salinity_from_gravity(gravity: float, at_c: float) -> float:
     """Return the practical salinity that has this specific gravity.
 

@@ -11,6 +11,7 @@ import math
 import re
 from dataclasses import dataclass
 from decimal import Decimal
+from functools import lru_cache
 
 from evenwater.engine.quantities import Entered, Water, from_canonical, to_canonical
 from evenwater.engine.reasons import Reason
@@ -140,6 +141,7 @@ def admits(entered: Entered, field: Field, water: Water | None = None) -> bool:
     return (low < value if field.above_low else low <= value) and value <= high
 
 
+@lru_cache(maxsize=256)
 def _bounds(field: Field) -> tuple[float, float]:
     return (to_canonical(field.low, field.kind, field.unit), to_canonical(field.high, field.kind, field.unit))
 

@@ -15,6 +15,7 @@ from evenwater.engine.schedule import Schedule
 from evenwater.engine.side_effects import side_effects
 from evenwater.engine.stock import Dissolved
 from evenwater.screens import side_effect_lines, words
+from evenwater.screens.field_words import FIELD_WORDS
 from evenwater.screens.shown import Shown, dose, every, seconds, span, weekday_time, with_unit
 from evenwater.screens.views import AnswerView, Bar, Message, Offer
 from evenwater.screens.working import PACE, working
@@ -69,7 +70,7 @@ def view(result: Answer | Refused | Unread, now: datetime, shown: Shown | None =
 
 def _place(reason: Reason) -> int:
     """Return where a reason's field stands in the form, so that a list of them reads downwards."""
-    order = tuple(words.FIELD_WORDS)
+    order = tuple(FIELD_WORDS)
     return order.index(reason.path) if reason.path in order else len(order)
 
 

@@ -66,7 +66,7 @@ def per_day(use: Span, shown: Shown) -> str:
 def _trend(per_week: float, seen: float, shown: Shown) -> str:
     """Say how use moves, when it moves in a week by more than it is known to."""
     if abs(per_week) < seen:
-        return "Use has been steady."
+        return "In the last weeks use has been steady."
     return f"In a week use {'grows' if per_week > 0.0 else 'falls'} by {shown.rise(abs(per_week), 2)} per day."
 
 

@@ -9,7 +9,7 @@ from datetime import datetime, tzinfo
 
 from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.reasons import Reason
-from evenwater.screens.csv_choices import Choices, Point
+from evenwater.screens.csv_choices import Choices, Point, ReadRow
 from evenwater.screens.csv_guess import twice_point
 from evenwater.screens.csv_layout import index_of
 from evenwater.screens.csv_reading import CellResult, Progress, RowResult, row_results
@@ -26,7 +26,8 @@ FAULTY_ROWS = 200
 class PreviewCell:
     """One cell as it will be taken, or as it stands and why it is not.
 
-    ``state`` is "taken", "unlikely" (taken, but worth a look), "duplicate", "refused" or "empty".
+    ``state`` is "taken", "unlikely" (taken, but worth a look), "duplicate", "refused", "open" (what it means is still to be
+    chosen) or "empty".
     """
 
     words: str
@@ -46,7 +47,7 @@ class PreviewRow:
     @property
     def faulty(self) -> bool:
         """Whether something in it is not taken, or worth a look."""
-        return any(shown.state not in ("taken", "empty") for shown in self.cells)
+        return any(shown.state not in ("taken", "open", "empty") for shown in self.cells)
 
 
 @dataclass(frozen=True)
@@ -70,7 +71,8 @@ class Preview:
 
     ``headings`` are those of the cells. ``rows`` are the first ones and every one with a fault, up to a limit, by line.
     ``ready`` says that the import may begin. ``messages`` are sentences about the whole file, the first about what
-    hinders it; ``points`` are questions that come up only now.
+    hinders it; ``points`` are questions that come up only now. ``taken`` are the readings in the order of the file, each
+    content once: what is imported is what was shown.
     """
 
     headings: tuple[str, ...]
@@ -79,6 +81,7 @@ class Preview:
     ready: bool
     messages: tuple[str, ...]
     points: tuple[Point, ...] = ()
+    taken: tuple[ReadRow, ...] = ()
 
 
 def preview(
@@ -114,12 +117,14 @@ def preview(
     headings = _headings(choices)
     shown: list[PreviewRow] = []
     states: Counter[str] = Counter()
+    taken: list[ReadRow] = []
     number = faulty = 0
     twice = False
     try:
         for result in row_results(decoded(data, choices.encoding), choices, catalogue, zone, now, progress):
             number += 1
             states.update(found.state for found in result.cells)
+            taken.extend(found.row for found in result.cells if found.row is not None and found.state != "duplicate")
             reasons = [found.reason for found in result.cells if found.reason is not None]
             twice = twice or any(reason.code == "csv_clock_twice" for reason in reasons)
             fault = bool(reasons)
@@ -139,7 +144,9 @@ def preview(
     )
     points = (twice_point(choices.twice),) if twice or choices.twice else ()
     hinders = tuple(_hinders(choices, counts, twice))
-    return Preview(headings, tuple(shown), counts, not hinders, (*hinders, *_said(counts, faulty)), points)
+    # Before all is chosen no number means anything.
+    said = (*hinders, *(() if choices.open or choices.nothing else _said(counts, faulty)))
+    return Preview(headings, tuple(shown), counts, not hinders, said, points, () if hinders else tuple(taken))
 
 
 def _headings(choices: Choices) -> tuple[str, ...]:
@@ -183,16 +190,34 @@ def _row(result: RowResult, choices: Choices, zone: tzinfo) -> PreviewRow:
     else:
         at = [index for index, column in enumerate(choices.columns) if column.role == "reading"]
     texts = [result.texts[index] for index in at]
-    if isinstance(result.at, Reason):
-        when, sentence = cut(result.texts[index_of(choices.columns, "date")]), csv_sentence(result.at)
+    open_words = next(_open(choices), "")
+    raw = cut(result.texts[index_of(choices.columns, "date")])
+    if not (choices.order and choices.clock):
+        when, sentence = f"“{raw}”" if raw else "", ""
+    elif isinstance(result.at, Reason):
+        when, sentence = raw, csv_sentence(result.at)
     else:
         when, sentence = at_words(result.at.astimezone(zone)), ""
-    shown = tuple(_cell(found, text, result.name) for found, text in zip(result.cells, texts, strict=True))
+    shown = tuple(_cell(found, text, result.name, open_words) for found, text in zip(result.cells, texts, strict=True))
     return PreviewRow(result.line, when, shown, sentence)
 
 
-def _cell(found: CellResult, text: str, name: str) -> PreviewCell:
+def _open(choices: Choices) -> Iterator[str]:
+    """Yield what is still to be chosen before any cell of the file means something."""
+    if not choices.order:
+        yield "The order of the date is still to be chosen."
+    if not choices.clock:
+        yield "The clock is still to be chosen."
+    if not choices.decimal:
+        yield "The decimal mark is still to be chosen."
+
+
+def _cell(found: CellResult, text: str, name: str, open_words: str) -> PreviewCell:
     sentence = csv_sentence(found.reason) if found.reason else ""
+    if text and open_words:
+        return PreviewCell(_named(name, cut(text)), "open", open_words)
+    if found.reason is not None and found.reason.code == "csv_no_unit":
+        return PreviewCell(_named(name, cut(text)), "open", sentence)
     if found.row is None:
         return PreviewCell(_named(name, cut(text)), found.state, sentence)
     words = with_unit(found.row.content, unit_words(found.row.typed.unit))

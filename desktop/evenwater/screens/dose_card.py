@@ -11,6 +11,7 @@ from datetime import datetime, timedelta
 
 from evenwater.engine.correction import Answer
 from evenwater.engine.quantities import figure, significant
+from evenwater.engine.question import Pump
 from evenwater.engine.stock import Dissolved, made_per_litre
 from evenwater.screens import plan_id, words
 from evenwater.screens.answer import BOTTLE, shown_of
@@ -110,14 +111,17 @@ def _rows(answer: Answer, now: datetime) -> tuple[DoseRow, ...]:
     first, last = (q.now + interval).astimezone(zone), answer.ends_at.astimezone(zone)
     times = "dose" if doses.count == 1 else "doses"
     when = f"From {date_time(first)} {every(doses.per_day)}, {doses.count} {times}, last {date_time(last)}"
-    flow = with_unit(significant(q.pump.flow_ml_per_min, 4), "mL per min")
-    rows = [DoseRow(when, dose(doses.dose_ml), additive, f"Pump runs {seconds(doses.run_time_s)} at {flow}")]
+    rows = [DoseRow(when, dose(doses.dose_ml), additive, pump_setting(doses.run_time_s, q.pump))]
     if doses.upkeep_ml > 0.0:
         after = (answer.ends_at + interval).astimezone(zone)
         when = f"From {date_time(after)} {every(doses.per_day)}, to keep it there"
-        setting = f"Pump runs {seconds(doses.upkeep_run_time_s)} at {flow}"
-        rows.append(DoseRow(when, dose(doses.upkeep_ml), additive, setting))
+        rows.append(DoseRow(when, dose(doses.upkeep_ml), additive, pump_setting(doses.upkeep_run_time_s, q.pump)))
     return tuple(rows)
+
+
+def pump_setting(run_time_s: float, pump: Pump) -> str:
+    """Return what a pump is set to for a dose: how long it runs [s], and how fast."""
+    return f"Pump runs {seconds(run_time_s)} at {with_unit(significant(pump.flow_ml_per_min, 4), 'mL per min')}"
 
 
 def _waking(answer: Answer, now: datetime) -> datetime:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import json
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, fields
-from datetime import datetime
+from datetime import datetime, timedelta
 from typing import Any
 
 from evenwater.engine import following
@@ -19,6 +19,8 @@ from evenwater.screens.shown import Shown
 
 # Another number when what is kept changes its meaning; a plan of an unknown form is not followed, only ended.
 FORM = 1
+# So many hours of a plan's doses count as one where the use is learned: no test is finer.
+_LUMP = timedelta(hours=4)
 _INSTANTS = ("started", "retest_at", "ends_at", "valid_until")
 
 
@@ -116,6 +118,61 @@ def kept(text: str, catalogue: Catalogue) -> Kept | None:
 def follow(plan: Kept, readings: Sequence[tuple[datetime, float]], now: datetime) -> Following:
     """Hold readings [canonical unit] against a plan."""
     return following.follow(plan.course, readings, now)
+
+
+def given(plan: Kept, until: datetime) -> list[tuple[datetime, float, float]]:
+    """Return what a plan gave, a few hours at a time, for whoever learns the use from the log.
+
+    Parameters
+    ----------
+    plan : Kept
+        The plan.
+    until : datetime
+        When it ended, or the present.
+
+    Returns
+    -------
+    list of tuple (datetime, float, float)
+        Instants, amounts [mL], and what a millilitre carries [canonical unit times L per mL].
+    """
+    course = plan.course
+    carries = course.per_ml * plan.volume_l
+    found, before, at = [], 0.0, course.started
+    while at < until:
+        at = min(at + _LUMP, until)
+        so_far = following.doses_until(course, at)[1]
+        if so_far > before:
+            found.append((at, so_far - before, carries))
+        before = so_far
+    return found
+
+
+def planned(plan: Kept, now: datetime) -> dict[str, Any] | None:
+    """Return what is left of the ramp as an upkeep's question has it; None once the ramp is over.
+
+    Parameters
+    ----------
+    plan : Kept
+        The plan that is followed.
+    now : datetime
+        The present.
+
+    Returns
+    -------
+    dict or None
+        A table ``planned``.
+    """
+    course, kind = plan.course, plan.parameter.kind
+    left = (course.ends_at - now) / timedelta(days=1)
+    rise = course.dose_ml * course.per_day * course.per_ml - course.use
+    if left <= 0.0 or rise <= 0.0:
+        return None
+    return {
+        "parameter": plan.parameter.name,
+        "rise_per_day": Typed(f"{rise:.8f}", f"{KINDS[kind].canonical.id} per day"),
+        "days_left": Typed(f"{left:.6f}"),
+        "doses_per_day": Typed(str(course.per_day)),
+    }
 
 
 def reading_fields(plan: Kept, value: float, at: datetime) -> dict[str, Typed]:

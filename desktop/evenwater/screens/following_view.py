@@ -8,10 +8,12 @@ from datetime import datetime, timedelta
 import numpy as np
 
 from evenwater.engine import following
+from evenwater.engine.consumption_estimate import Span
 from evenwater.engine.following import ABOVE, BELOW, ENDED, INSIDE, STOP, WAITING, Course, Following, Retest
-from evenwater.engine.quantities import significant
+from evenwater.engine.quantities import from_canonical, significant
 from evenwater.screens.answer import per_hour
 from evenwater.screens.following import Kept
+from evenwater.screens.logbook import Projected
 from evenwater.screens.shown import Shown, about, date_time, dose, every, with_unit
 from evenwater.screens.views import AnswerView, ChartView, Floats, Message, RetestMark, WorkLine
 
@@ -23,14 +25,48 @@ _AT_ONCE = 1.0 / 86400.0
 
 @dataclass(frozen=True)
 class FollowView:
-    """A followed plan: its answer's place, its chart, a sentence for the strip, and whether dosing must stop."""
+    """A followed plan: the verdict, the same for the strip, its answer's place, its chart, and whether dosing must stop."""
 
     state: str
+    said: str
     strip: str
     answer: AnswerView
     chart: ChartView
     stop: bool
     last: Retest | None
+
+
+@dataclass(frozen=True)
+class Judged:
+    """A followed plan in short: its state, the verdict, when it is to be tested next (None: not again), when its card ends."""
+
+    state: str
+    said: str
+    retest_at: datetime | None
+    valid_until: datetime
+
+
+def judged(plan: Kept, found: Following, now: datetime) -> Judged:
+    """Return a followed plan in short, for the rounds.
+
+    Parameters
+    ----------
+    plan : Kept
+        The plan.
+    found : Following
+        Its retests held against it.
+    now : datetime
+        The present in the keeper's zone.
+
+    Returns
+    -------
+    Judged
+        What stands in one line.
+    """
+    course = plan.course
+    last = found.retests[-1].at if found.retests else course.started
+    due = course.retest_at if last < course.retest_at else course.ends_at if last < course.ends_at else None
+    return Judged(found.state, verdict(plan, found, now), due, course.valid_until)
 
 
 def view(plan: Kept, plan_id: str, found: Following, now: datetime) -> FollowView:
@@ -58,6 +94,7 @@ def view(plan: Kept, plan_id: str, found: Following, now: datetime) -> FollowVie
     last = found.retests[-1] if found.retests else None
     return FollowView(
         state=found.state,
+        said=said,
         strip=f"Plan {plan_id} is followed since {since}. {said}",
         answer=_answer(plan, found, shown, said, now),
         chart=chart(plan, found, now),
@@ -124,7 +161,7 @@ def _times(count: int) -> str:
 
 def _answer(plan: Kept, found: Following, shown: Shown, said: str, now: datetime) -> AnswerView:
     course = plan.course
-    working = tuple(_line(shown, retest, now) for retest in found.retests)
+    working = (*(_line(shown, retest, now) for retest in found.retests), *_volume(plan, found))
     if found.state == STOP:
         return AnswerView(
             "stop", "Stop", "dosing now", messages=(Message(said, "", STOP),), working=working, spoken=said
@@ -175,6 +212,17 @@ def _line(shown: Shown, retest: Retest, now: datetime) -> WorkLine:
     return WorkLine(at, f"{shown.value(retest.value)}, expected {_band(shown, retest)}", PLACE_WORDS[retest.place])
 
 
+def _volume(plan: Kept, found: Following) -> tuple[WorkLine, ...]:
+    """Return what net volume the last rise speaks of; nothing where it cannot be told."""
+    seen = following.volume(plan.course, found.retests[-1], plan.volume_l) if found.retests else None
+    if not isinstance(seen, Span):
+        return ()
+    low, high, said = (significant(v, 3) for v in (seen.low, seen.high, seen.value))
+    used = with_unit(significant(plan.volume_l, 3), "L")
+    how = f"if all doses arrived and the use is right; {used} was reckoned with"
+    return (WorkLine("Net volume by this rise", how, f"{with_unit(said, 'L')} ({low} to {high})"),)
+
+
 def chart(plan: Kept, found: Following, now: datetime) -> ChartView:
     """Return the ramp of a followed plan with its retests on it, times in seconds since the epoch (UTC)."""
     course, shown = plan.course, plan.shown(now)
@@ -219,6 +267,35 @@ def chart(plan: Kept, found: Following, now: datetime) -> ChartView:
         },
         retests=tuple(RetestMark(r.at.timestamp(), shown.number(r.value), r.place) for r in found.retests),
         now=now.timestamp(),
+    )
+
+
+def projected(plan: Kept, ended: datetime | None, unit: str) -> Projected:
+    """Return what a plan expected while it was followed.
+
+    Parameters
+    ----------
+    plan : Kept
+        The plan.
+    ended : datetime or None
+        When it ended; None while it is followed, and then as far as its card is valid.
+    unit : str
+        Id of the unit of the chart it is drawn in.
+
+    Returns
+    -------
+    Projected
+        Series in that unit.
+    """
+    course = plan.course
+    until = course.valid_until if ended is None else min(ended, course.valid_until)
+    days = following.instants(course, until)
+    last = max((until - course.started) / timedelta(days=1), _AT_ONCE)
+    days = np.union1d(days[days < last], [last])
+    lines = following.expected(course, days)
+    factor = from_canonical(1.0, plan.parameter.kind, unit)
+    return Projected(
+        course.started.timestamp() + days * _SECONDS, lines.plan * factor, lines.low * factor, lines.high * factor
     )
 
 

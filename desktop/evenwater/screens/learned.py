@@ -8,10 +8,12 @@ from datetime import datetime, timedelta
 
 from evenwater.engine.catalogue import Parameter
 from evenwater.engine.consumption import ConsumptionAnswer, ConsumptionQuestion, solve
+from evenwater.engine.consumption_estimate import Span
 from evenwater.engine.consumption_log import Dose, Exchange, Reading, Record
+from evenwater.engine.consumption_ratio import ratio
 from evenwater.engine.correction import Refused
 from evenwater.engine.quantities import Typed, Water, significant
-from evenwater.screens import consumption_lines, words
+from evenwater.screens import consumption_lines, consumption_words, words
 from evenwater.screens.shown import span
 
 # Older readings say nothing of the use as it is now, and cost time with every entry.
@@ -35,13 +37,34 @@ class Noted:
 class Learned:
     """The use as it is now: ``lines`` for people, ``use`` as it would be typed, and a short sentence to offer it with.
 
-    ``odd_at`` are the instants of readings that are not believed. ``use`` is None where it is not clear.
+    ``odd_at`` are the instants of readings that are not believed. ``use`` is None where it is not clear. ``span`` is the use with
+    its 90 % interval [canonical unit per day], None where nothing could be learned.
     """
 
     lines: tuple[str, ...]
     use: Typed | None
     offer: str
     odd_at: tuple[datetime, ...]
+    span: Span | None = None
+
+
+def ratio_lines(alkalinity: Learned, calcium: Learned) -> tuple[str, ...]:
+    """Return what the two uses say of each other: nothing where they go together as in skeletons, or are not known well.
+
+    Parameters
+    ----------
+    alkalinity, calcium : Learned
+        What the log says of them.
+
+    Returns
+    -------
+    tuple of str
+        That the ratio departs, and what may be behind it.
+    """
+    if alkalinity.span is None or calcium.span is None:
+        return ()
+    found = ratio(alkalinity.span, calcium.span)
+    return tuple(words.sentence(reason) for reason in found.reasons) if found.departs else ()
 
 
 def learn(parameter: Parameter, noted: Noted, volume_l: float | None, water: Water, now: datetime) -> Learned:
@@ -84,7 +107,9 @@ def learn(parameter: Parameter, noted: Noted, volume_l: float | None, water: Wat
     short = said[: len(said) - len(found.estimate.by_period) - 1]
     assumed = ("New water is taken to be like natural seawater.",) if exchanges else ()
     odd = tuple(readings[odd.index].at for odd in found.estimate.odd)
-    return Learned((*(line for line in short if line), *assumed), _use(found), _offer(found, now), odd)
+    return Learned(
+        (*(line for line in short if line), *assumed), _use(found), _offer(found, now), odd, found.estimate.use
+    )
 
 
 def _use(found: ConsumptionAnswer) -> Typed | None:
@@ -99,4 +124,6 @@ def _offer(found: ConsumptionAnswer, now: datetime) -> str:
     if _use(found) is None:
         return ""
     shown = consumption_lines.shown_of(found, now.tzinfo)
-    return f"From the log: {consumption_lines.per_day(found.estimate.use, shown)}, last reading {span(found.estimate.since_days)} ago."
+    use = found.estimate.use
+    ends = (consumption_words.minus(shown.per_day(end).partition("\u00a0")[0]) for end in (use.low, use.high))
+    return f"From the log: {shown.per_day(use.value)} ({' to '.join(ends)}), last reading {span(found.estimate.since_days)} ago."

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 from datetime import datetime
@@ -10,13 +11,13 @@ import numpy as np
 
 from evenwater.engine import fields
 from evenwater.engine.catalogue import Catalogue, Parameter
-from evenwater.engine.quantities import Typed, Water, from_canonical, significant, to_canonical
+from evenwater.engine.quantities import Typed, Water, density_kg_per_l, from_canonical, significant, to_canonical
 from evenwater.engine.reader import Field, Ok, read
 from evenwater.engine.recipe import StockAnswer
 from evenwater.screens import words
 from evenwater.screens.shown import Shown, date_words, dose, with_unit
 from evenwater.screens.views import Floats, Message
-from evenwater.screens.when import AskWhen, read_when
+from evenwater.screens.when import AskWhen, read_when, when_words
 
 Values = Mapping[str, Typed]
 
@@ -52,7 +53,13 @@ def reading_field(parameter: Parameter) -> Field:
 
 
 def take(
-    kind: str, said: Values, catalogue: Catalogue, now: datetime, water: Water, jug: StockAnswer | None = None
+    kind: str,
+    said: Values,
+    catalogue: Catalogue,
+    now: datetime,
+    water: Water,
+    jug: StockAnswer | None = None,
+    carries: str = "",
 ) -> Taken | tuple[Message, ...]:
     """Read what stands in the form.
 
@@ -70,6 +77,8 @@ def take(
         The system's water, for figures per kilogram.
     jug : StockAnswer or None
         What the jug of a dose holds.
+    carries : str
+        What a dose that is corrected carried when it was given; it wins over the jug.
 
     Returns
     -------
@@ -84,10 +93,12 @@ def take(
         subject, value = _reading(said, catalogue, water, faults)
     elif kind == DOSE:
         subject, value = _text(said, "stock"), _number(said.get("amount", Typed("")), DOSE_GIVEN, faults, water)
-        if jug is None:
+        if carries:
+            kept["carries"] = Typed(carries)
+        elif jug is None:
             faults.append(Message("Choose the jug. It must hold a batch that can be reckoned.", "log.stock", "missing"))
         else:
-            kept["carries"] = Typed(carries_text(jug))
+            kept["carries"] = Typed(carries_text(jug, water))
     elif kind == EXCHANGE:
         value = _number(said.get("litres", Typed("")), EXCHANGED, faults, water)
     else:
@@ -103,12 +114,9 @@ def _instant(text: str, now: datetime, faults: list[Message]) -> datetime | None
     if found is None:
         return now
     if isinstance(found, datetime):
-        if found <= now:
-            return found
-        faults.append(Message("This is still to come. Correct the time.", "log.at", "in_the_future"))
-        return None
+        return found
     reason = found.reason if isinstance(found, AskWhen) else found
-    faults.append(Message(words.sentence(reason), "log.at", reason.code))
+    faults.append(Message(when_words(reason), "log.at", reason.code))
     return None
 
 
@@ -158,10 +166,13 @@ def _number(typed: Typed, spec: Field, faults: list[Message], water: Water) -> f
     return None
 
 
-def carries_text(jug: StockAnswer) -> str:
+def carries_text(jug: StockAnswer, water: Water) -> str:
     """Return what a millilitre of a jug carries, to be kept with a dose: batches are corrected, doses stay what they were."""
+    # Salinity is counted by the kilogram of the tank's water.
+    litres = {"salinity": density_kg_per_l(water)}
     return "; ".join(
-        f"{item.name} {item.per_litre / 1000.0!r} {item.unit.replace('/L', '/mL')}" for item in jug.carries
+        f"{item.name} {item.per_litre / 1000.0 / litres.get(item.name, 1.0)!r} {item.unit.replace('/L', '/mL')}"
+        for item in jug.carries
     )
 
 
@@ -171,9 +182,11 @@ def carried(text: str) -> dict[str, float]:
     for part in text.split("; "):
         name, _, rest = part.partition(" ")
         try:
-            found[name] = float(rest.partition(" ")[0])
+            amount = float(rest.partition(" ")[0])
         except ValueError:
             continue
+        if math.isfinite(amount):
+            found[name] = amount
     return found
 
 
@@ -208,24 +221,26 @@ def row(entry_id: str, taken: Taken, catalogue: Catalogue, jugs: Mapping[str, st
         Its words.
     """
     when = f"{date_words(taken.at)} {taken.at:%H:%M}"
+    written = taken.fields.get("text", Typed("")).text
     beside = " · ".join(filter(None, (taken.fields.get("kit", Typed("")).text, taken.who)))
     if taken.kind == READING:
         parameter = catalogue.parameters.get(taken.subject)
         typed = taken.fields.get("value", Typed(""))
-        return LogRow(entry_id, when, taken.subject.capitalize(), _as_typed(typed, parameter), beside)
+        # A spreadsheet may have a note beside a reading.
+        noted = " · ".join(filter(None, (beside, written)))
+        return LogRow(entry_id, when, taken.subject.capitalize(), _as_typed(typed, parameter), noted)
     if taken.kind == DOSE:
         return LogRow(
             entry_id, when, f"Dose: {jugs.get(taken.subject, 'a jug that is gone')}", dose(taken.value or 0.0), beside
         )
     if taken.kind == EXCHANGE:
         return LogRow(entry_id, when, "Water exchange", with_unit(significant(taken.value or 0.0, 4), "L"), beside)
-    text = taken.fields.get("text", Typed("")).text
     return LogRow(
         entry_id,
         when,
         "Note" if taken.kind == NOTE else taken.kind.capitalize(),
         "",
-        " · ".join(filter(None, (text, beside))),
+        " · ".join(filter(None, (written, beside))),
     )
 
 
@@ -241,11 +256,21 @@ def _as_typed(typed: Typed, parameter: Parameter | None) -> str:
 
 
 @dataclass(frozen=True)
+class Projected:
+    """What a plan expected, in the keeper's unit, against ``times`` [s since the epoch]; all of shape (n,)."""
+
+    times: Floats
+    plan: Floats
+    low: Floats
+    high: Floats
+
+
+@dataclass(frozen=True)
 class HistoryView:
     """The chart of the log: readings over years with the doses below, in the parameter's display unit.
 
     ``times`` [s since the epoch] and ``values`` have shape (n,); ``doses_at`` [s] and ``doses_ml`` [mL] (m,);
-    ``exchanges_at`` [s] (k,). ``kept`` is the range usually kept.
+    ``exchanges_at`` [s] (k,). ``kept`` is the range usually kept, ``projected`` what plans expected while they were followed.
     """
 
     times: Floats
@@ -258,6 +283,7 @@ class HistoryView:
     title: str
     decimals: int
     odd: Sequence[int] = ()
+    projected: Sequence[Projected] = ()
 
 
 def history(

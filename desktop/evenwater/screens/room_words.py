@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from evenwater.engine.reasons import Reason
-from evenwater.screens.words import FIELD_WORDS
+from evenwater.screens.field_words import FIELD_WORDS
 
 _SENTENCES: dict[str, Callable[[Mapping[str, Any]], str]] = {
     "store.read_only": lambda p: "The log cannot be written: the file or its folder is read-only.",
@@ -30,6 +30,17 @@ _SENTENCES: dict[str, Callable[[Mapping[str, Any]], str]] = {
     "store.entry_changed": lambda p: "Another window changed this entry in the meantime. Look at it again.",
     "store.plan_unknown": lambda p: "That plan is not in the log.",
     "store.plan_id_taken": lambda p: "A card with this plan id exists already.",
+    "store.copy_gone": lambda p: "That copy is no longer in its folder.",
+    "store.copy_foreign": lambda p: "That file is not a log of Evenwater.",
+    "store.copy_newer": lambda p: "That copy was made by a newer Evenwater. Update the program to restore it.",
+    "store.copy_damaged": lambda p: "That copy is damaged and cannot be restored. Choose another one.",
+    "store.copy_target": lambda p: "The log and its copies lie there already. Choose another folder.",
+    "store.copy_full": lambda p: "There is no room for the copy. Make room, or choose another folder.",
+    "store.copy_not_written": lambda p: "The copy could not be written there. Choose another folder.",
+    "store.no_copies": lambda p: "This log is not on a disk, so it has no copies.",
+    "store.unsaved": lambda p: (
+        "Something that was typed is not saved yet, and would be lost. Let the log be saved first."
+    ),
     "store.card_unknown": lambda p: "That card is not in the log.",
     "store.card_state": lambda p: "A card that is void cannot be in use again. Print a new one.",
     "card_not_painted": lambda p: "The card could not be painted on that device.",

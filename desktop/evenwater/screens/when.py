@@ -14,6 +14,9 @@ AHEAD_ALLOWED = timedelta(minutes=5)
 # Around midnight "23:50" may be today's, still to come, or yesterday's, ten minutes ago.
 _NEAR_MIDNIGHT = timedelta(hours=2)
 
+# No log is older, and at the ends of the calendar no instant can be turned into another zone.
+_FIRST_YEAR, _LAST_YEAR = 1970, 9998
+
 _CLOCK = r"(?P<hour>[0-9]{1,2}):(?P<minute>[0-9]{2})"
 _RELATIVE = re.compile(rf"(?:(?P<day>today|yesterday)[ ,]+)?{_CLOCK}", re.ASCII)
 _ISO = re.compile(rf"(?P<y>[0-9]{{4}})-(?P<m>[0-9]{{1,2}})-(?P<d>[0-9]{{1,2}})(?:[ T]+{_CLOCK})?", re.ASCII)
@@ -67,6 +70,8 @@ def read_when(text: str, now: datetime, zone: tzinfo | None = None) -> When | No
         instant = datetime.fromisoformat(clean)
     except ValueError:
         return Reason(_fault(words), {"text": text})
+    if not _FIRST_YEAR <= instant.year <= _LAST_YEAR:
+        return Reason("when_no_such_time", {"text": text})
     if instant.tzinfo is None:
         return _settled(instant.replace(tzinfo=here.tzinfo), text, here)
     # An offset names one instant, also in the hour that comes twice.
@@ -138,6 +143,8 @@ def _dated(match: re.Match[str], text: str, here: datetime) -> When:
     try:
         day = date(int(match["y"]), int(match["m"]), int(match["d"]))
     except ValueError:
+        return Reason("when_no_such_time", {"text": text})
+    if not _FIRST_YEAR <= day.year <= _LAST_YEAR:
         return Reason("when_no_such_time", {"text": text})
     if match["hour"] is None:
         return Reason("when_no_clock", {"text": text})

@@ -1,5 +1,6 @@
 """The open document: one object with signals, edits that can be undone, background work."""
 
+from evenwater.session.backups import Backups, CopyList, listed, restore_damaged, usable_copy
 from evenwater.session.changes import Change, LogChange, PlansChange, RecordsChange, UndoState
 from evenwater.session.document import Document
 from evenwater.session.edits import NewRecord
@@ -7,23 +8,42 @@ from evenwater.session.entry_log import EntryLog
 from evenwater.session.latest import Done, Failed, LatestOnly
 from evenwater.session.opening import open_log
 from evenwater.session.paths import Paths
-from evenwater.store import ENTRY_KINDS, REPLACED, Card, Entry, EntryKind, Label, Logged, Plan, Version, content_id
+from evenwater.store import (
+    ENTRY_KINDS,
+    REPLACED,
+    Card,
+    Copy,
+    Entry,
+    EntryKind,
+    Holds,
+    Label,
+    Logged,
+    Lost,
+    Plan,
+    Version,
+    content_id,
+)
 
 __all__ = [
     "ENTRY_KINDS",
     "REPLACED",
+    "Backups",
     "Card",
     "Change",
+    "Copy",
+    "CopyList",
     "Document",
     "Done",
     "Entry",
     "EntryKind",
     "EntryLog",
     "Failed",
+    "Holds",
     "Label",
     "LatestOnly",
     "LogChange",
     "Logged",
+    "Lost",
     "NewRecord",
     "Paths",
     "Plan",
@@ -32,5 +52,8 @@ __all__ = [
     "UndoState",
     "Version",
     "content_id",
+    "listed",
     "open_log",
+    "restore_damaged",
+    "usable_copy",
 ]

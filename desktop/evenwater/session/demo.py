@@ -9,34 +9,45 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 from evenwater.engine.quantities import Typed
+from evenwater.session.demo_history import demo_entries
 from evenwater.session.document import Document
 from evenwater.session.edits import NewRecord
 
+# What a history of the room is called beside its file.
+HISTORY = "demo_history.toml"
+# The tables with a short name.
+_KEYED = ("system", "stock", "pump")
+
 
 def fill_from(document: Document, file: Path, now: datetime | None = None) -> bool:
-    """Fill ``document`` with the records of ``file`` (resources/demo.toml).
+    """Fill ``document`` with the records of ``file`` (resources/demo.toml) and the log told of in ``HISTORY`` beside it.
 
     Ages in the file are counted back from ``now``, and days that are left ahead of it; it is an
     instant with a zone, by default the present one. Returns False, after ``saveFailed``, when the document is not empty or cannot be saved.
     """
-    with file.open("rb") as stream:
-        room = tomllib.load(stream)
-    return document.fill(list(demo_records(room, now or datetime.now(UTC))))
+    room, history = _read(file), _read(file.with_name(HISTORY))
+    ids, present = fresh_ids(room), now or datetime.now(UTC)
+    return document.fill(
+        list(demo_records(room, present, ids)), entries=list(demo_entries(history, room, ids, present))
+    )
 
 
-def demo_records(room: Mapping[str, object], now: datetime) -> Iterator[NewRecord]:
-    """Turn the tables of a demo file into records; its short names become fresh ids.
+def fresh_ids(room: Mapping[str, object]) -> dict[str, str]:
+    """Return a new id for each short name in the tables of a demo file."""
+    return {str(table["key"]): uuid.uuid4().hex for kind in _KEYED for table in _tables(room, kind)}
+
+
+def demo_records(room: Mapping[str, object], now: datetime, ids: Mapping[str, str]) -> Iterator[NewRecord]:
+    """Turn the tables of a demo file into records; its short names become ``ids``.
 
     Raises
     ------
     KeyError
         When a batch or correction names a system, stock or pump that the file does not have.
     """
-    ids: dict[str, str] = {}
-    for kind in ("system", "stock", "pump"):
+    for kind in _KEYED:
         for table in _tables(room, kind):
-            ids[str(table["key"])] = record_id = uuid.uuid4().hex
-            yield NewRecord(kind, _fields(table, now), record_id)
+            yield NewRecord(kind, _fields(table, now), ids[str(table["key"])])
     for table in _tables(room, "batch"):
         fields = _fields(table, now)
         yield NewRecord("batch", fields, f"{ids[fields.pop('stock').text]}:{uuid.uuid4().hex[:8]}")
@@ -46,6 +57,11 @@ def demo_records(room: Mapping[str, object], now: datetime) -> Iterator[NewRecor
         for name in ("stock", "pump"):
             fields[name] = Typed(ids[fields[name].text])
         yield NewRecord("correction", fields, f"{system_id}:{fields['parameter'].text}")
+
+
+def _read(file: Path) -> dict[str, object]:
+    with file.open("rb") as stream:
+        return tomllib.load(stream)
 
 
 def _tables(room: Mapping[str, object], kind: str) -> list[dict[str, object]]:

@@ -13,6 +13,7 @@ from PySide6.QtCore import QObject, Signal
 from evenwater.engine.quantities import Typed
 from evenwater.engine.reasons import Reason
 from evenwater.session import edits
+from evenwater.session.backups import Backups
 from evenwater.session.changes import Change, RecordsChange, UndoState
 from evenwater.session.edits import NewRecord
 from evenwater.session.entry_log import EntryLog
@@ -44,6 +45,8 @@ class Document(Saver):
         self._mirror = Mirror(store.snapshot())
         self.log = EntryLog(self, store, self._waiting)
         """The entries and plans."""
+        self.backups = Backups(self, store)
+        """The copies beside it."""
 
     # Reading
 

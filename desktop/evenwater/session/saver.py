@@ -27,6 +27,8 @@ class Saver(QObject):
     """Carries the ``Reason``."""
     saveRestored = Signal(object)
     """Carries the number of steps that were waiting."""
+    backupFaultChanged = Signal(object)
+    """Carries why the newest daily copy could not be made, or None when one could."""
 
     def __init__(self, store: Store, parent: QObject | None, typing_ms: int) -> None:
         """Save to ``store``. Raises ``StoreError`` when it cannot be read at all."""
@@ -38,6 +40,7 @@ class Saver(QObject):
         self._store = store
         self._waiting = WaitingLine()
         self._failing = False
+        self._backup_fault = store.backup_fault
         self._undo_state = UndoState(store.can_undo(), store.can_redo())
 
     def commit_point(self) -> None:
@@ -59,6 +62,7 @@ class Saver(QObject):
         stuck = len(self._waiting) > 0
         for reason in refusals:
             self.saveFailed.emit(reason)
+        self._look_at_copies()
         if len(refusals) > stuck:
             # What was refused and does not wait is lost, and must not be shown any longer.
             self.show_again()
@@ -99,6 +103,7 @@ class Saver(QObject):
             return
         if elsewhere:
             self.show_again()
+        self._look_at_copies()
 
     def show_again(self) -> None:
         """Show everything as it is on the disk, with what is waiting laid over it."""
@@ -139,6 +144,13 @@ class Saver(QObject):
         if state != self._undo_state:
             self._undo_state = state
             self.undoChanged.emit(state)
+
+    def _look_at_copies(self) -> None:
+        """Say it when the copy of the day has failed or been made; that of a large log ends some time after the edit."""
+        fault = self._store.backup_fault
+        if fault != self._backup_fault:
+            self._backup_fault = fault
+            self.backupFaultChanged.emit(fault)
 
     def _save_typing(self) -> None:
         """Save what was typed; what undo would do has been announced with the key."""

@@ -2,6 +2,7 @@
 
 from evenwater.store.batches import BATCH, IN_USE_FROM, belongs, in_use
 from evenwater.store.cards import Card, State
+from evenwater.store.copies import Copy, CopyKind, Holds, Lost, carry, copies, lost_with, present_log
 from evenwater.store.entries import (
     ENTRY_KINDS,
     Entry,
@@ -20,6 +21,7 @@ from evenwater.store.log import Store
 from evenwater.store.logbook import Clock
 from evenwater.store.plans import REPLACED, Plan
 from evenwater.store.records import Snapshot
+from evenwater.store.restore import replace_damaged
 from evenwater.store.steps import (
     NOTHING,
     AddRecord,
@@ -43,11 +45,15 @@ __all__ = [
     "Card",
     "Clock",
     "Columns",
+    "Copy",
+    "CopyKind",
     "Edit",
     "Entry",
     "EntryKind",
+    "Holds",
     "Label",
     "Logged",
+    "Lost",
     "Plan",
     "PlanChange",
     "RemoveRecord",
@@ -62,10 +68,15 @@ __all__ = [
     "alike",
     "around",
     "belongs",
+    "carry",
     "columns_of",
     "content_id",
+    "copies",
     "in_use",
     "label_of",
+    "lost_with",
     "near",
+    "present_log",
+    "replace_damaged",
     "total_ml",
 ]

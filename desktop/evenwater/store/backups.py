@@ -45,9 +45,14 @@ def newest_copy(file: Path) -> str:
 
 def is_small(file: Path) -> bool:
     """Say whether a log, with what has not been moved into it from the file beside it, is read through in no time."""
+    return bytes_of(file) <= SMALL_BYTES
+
+
+def bytes_of(file: Path) -> int:
+    """Return the size [bytes] of a log with what has not been moved into it from the file beside it."""
     with translated(str(file)):
         beside = file.with_name(f"{file.name}-wal")
-        return file.stat().st_size + (beside.stat().st_size if beside.exists() else 0) <= SMALL_BYTES
+        return file.stat().st_size + (beside.stat().st_size if beside.exists() else 0)
 
 
 class DailyCopies:
@@ -108,7 +113,8 @@ class DailyCopies:
 
     def _make(self, source: sqlite3.Connection, file: Path, target: Path, check: str) -> None:
         try:
-            _copy(source, str(file), target, check)
+            made_folder(file)
+            write_copy(source, str(file), target, check)
             with translated(str(target)):
                 for old in daily_copies(file)[:-KEEP]:
                     old.unlink(missing_ok=True)
@@ -127,18 +133,31 @@ def copy_before_migration(database: Database, file: Path, version: int, now: dat
         When the copy cannot be written, and then nothing may be migrated.
     """
     stamp = f"{now.astimezone(UTC):%Y-%m-%d %H%M%S}"
-    target = folder_of(file) / f"{stamp} version {version}{file.suffix}"
-    _copy(database.connection, database.name, target, "integrity_check")
+    target = made_folder(file) / f"{stamp} version {version}{file.suffix}"
+    write_copy(database.connection, database.name, target, "integrity_check")
     return target
 
 
-def _copy(source: sqlite3.Connection, name: str, target: Path, check: str) -> None:
-    """Write a consistent copy under another name, let SQLite check it, and then give it its own."""
-    with translated(str(target)):
-        target.parent.mkdir(parents=True, exist_ok=True)
-        for left in target.parent.glob(".*.part"):
+def made_folder(file: Path) -> Path:
+    """Return the folder for the copies of ``file``, made where there was none, and without what killed copies left in it."""
+    folder = folder_of(file)
+    with translated(str(folder)):
+        folder.mkdir(parents=True, exist_ok=True)
+        for left in folder.glob(".*.part*"):
             if left.stat().st_mtime < time.time() - _ABANDONED_SECONDS:
                 left.unlink(missing_ok=True)
+    return folder
+
+
+def write_copy(source: sqlite3.Connection, name: str, target: Path, check: str) -> None:
+    """Write a consistent copy under another name, let SQLite check it, and then give it its own.
+
+    Raises
+    ------
+    StoreError
+        What the disk says, or ``"store.damaged"``; nothing stands under the name of ``target`` then that was not there before.
+    """
+    with translated(str(target)):
         half = target.with_name(f".{target.name}.{uuid.uuid4().hex}.part")
         try:
             copy = sqlite3.connect(half)

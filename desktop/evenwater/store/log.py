@@ -21,6 +21,7 @@ from evenwater.store.logbook import Clock, LogBook
 from evenwater.store.migrations import MIGRATIONS, Migration
 from evenwater.store.opening import open_file, open_in_memory
 from evenwater.store.records import Records, Snapshot
+from evenwater.store.restore import put_back
 from evenwater.store.steps import NOTHING, Label, SetField, Step, instant_text, label_of
 
 # Two keystrokes further apart than this [s] are two steps.
@@ -207,6 +208,22 @@ class Store(LogBook):
                 raise refused("store.not_empty", file=self._database.name)
             self._records.complete(step.edits)
             self._entries.add(entries, micros(self._clock.now()), Moves())
+
+    def restore(self, copy: Path) -> Path:
+        """Let the log hold what a copy of it holds, and return the copy of it as it was before; undo is then the copy's.
+
+        Raises
+        ------
+        StoreError
+            As ``restore.put_back`` says; nothing has changed then.
+        ValueError
+            For a log in memory, which has no copies.
+        """
+        if self._file is None:
+            raise ValueError("a log in memory has no copies")
+        self.commit_point()
+        self._copies.close()
+        return put_back(self._file, copy, self._clock.now(), BUSY_SECONDS)
 
     # Cards
 

@@ -40,7 +40,7 @@ def open_file(file: Path, migrations: Sequence[Migration], now: datetime, busy_s
     """
     if not os.path.lexists(file):
         _make(file, migrations, busy_seconds)
-    _recognise(file)
+    recognise(file)
     database = _sound(file, busy_seconds)
     try:
         version = version_of(database, len(migrations))
@@ -95,18 +95,28 @@ def _move_into_place(half: Path, file: Path) -> None:
         # A disk without hard links, such as a memory card.
         if not file.exists():
             half.rename(file)
+    flush_folder(file.parent)
+
+
+def flush_folder(folder: Path) -> None:
+    """Let the disk know the names in a folder for good; only POSIX can be asked to."""
     if os.name == "posix":
-        folder = os.open(file.parent, os.O_RDONLY)
+        opened = os.open(folder, os.O_RDONLY)
         try:
-            os.fsync(folder)
+            os.fsync(opened)
         finally:
-            os.close(folder)
+            os.close(opened)
 
 
-def _recognise(file: Path) -> None:
+def recognise(file: Path) -> None:
     """Read the header as bytes, so that a file which is not ours is not even opened by SQLite.
 
     Opening it would already write: SQLite rolls back what another program left half done.
+
+    Raises
+    ------
+    StoreError
+        ``"store.foreign"`` or ``"store.damaged"``.
     """
     with translated(str(file)), file.open("rb") as stream:
         header = stream.read(_HEADER_BYTES)
@@ -126,7 +136,7 @@ def _sound(file: Path, busy_seconds: float) -> Database:
     them is refused as damaged when it is read.
     """
     try:
-        if _cut(file):
+        if cut_short(file):
             raise _damaged(file)
         database = Database(f"{file.absolute().as_uri()}?mode=rw", str(file), busy_seconds)
         try:
@@ -148,7 +158,7 @@ def _sound(file: Path, busy_seconds: float) -> Database:
     return database
 
 
-def _cut(file: Path) -> bool:
+def cut_short(file: Path) -> bool:
     """Say whether the file is shorter than its header says.
 
     With something in the file beside it that is no sign: a checkpoint may have been cut off, and is

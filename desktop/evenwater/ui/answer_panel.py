@@ -70,14 +70,16 @@ class AnswerPanel(QWidget):
     """Shows an ``AnswerView``.
 
     ``offerChosen`` carries (path, Offer) when the keeper takes an offered reading. The sheet puts
-    its own buttons in with ``add_action``. ``how`` are the words of the button that shows the working. ``usual_height`` [px at the base font] is kept free for an answer.
+    its own buttons in with ``add_action``. ``how`` and ``hide`` are the words of the button that shows the working. ``usual_height`` [px at the base font] is kept free for an answer.
     """
 
     offerChosen = Signal(object)
 
-    def __init__(self, parent: QWidget | None = None, how: str = _HOW, usual_height: int = _USUAL_HEIGHT) -> None:
+    def __init__(
+        self, parent: QWidget | None = None, how: str = _HOW, usual_height: int = _USUAL_HEIGHT, hide: str = _HOW_HIDE
+    ) -> None:
         super().__init__(parent)
-        self._how = how
+        self._how, self._hide = how, hide
         self._view = AnswerView("empty")
         self._body = QWidget(self)
         # A usual answer's height is kept free, so that the ramp below keeps its place while the keeper types.
@@ -115,8 +117,9 @@ class AnswerPanel(QWidget):
         """Show an answer, a refusal, or what is still missing; takes the staleness away."""
         self._view = view
         self.set_stale(False)
-        answered = view.state == "answered"
+        answered = view.state in ("answered", "stop")
         self._figure.set_figure(view.figure if answered else MISSING, view.figure_unit if answered else "", answered)
+        self._figure.set_alarm(view.state == "stop")
         self._figure.setAccessibleDescription(view.spoken)
         for label, text in ((self._second, view.second), (self._third, view.third)):
             label.setText(text)
@@ -125,7 +128,7 @@ class AnswerPanel(QWidget):
         self._cautions.set_text(" ".join(view.cautions))
         self._cautions.setVisible(bool(view.cautions))
         self._remarks.set_messages(tuple(Message(text) for text in view.remarks))
-        self._messages.set_messages(view.messages, sign="stop" if view.state == "refused" else "")
+        self._messages.set_messages(view.messages, sign="stop" if view.state in ("refused", "stop") else "")
         self._show_work()
 
     def add_action(self, button: QWidget) -> None:
@@ -161,7 +164,7 @@ class AnswerPanel(QWidget):
         return button
 
     def _toggle_work(self, shown: bool) -> None:
-        self.how.setText(_HOW_HIDE if shown else self._how)
+        self.how.setText(self._hide if shown else self._how)
         self._show_work()
 
     def _toggle_besides(self, shown: bool) -> None:

@@ -23,7 +23,7 @@ class Figure(QWidget):
         super().__init__(parent)
         self._figure = ""
         self._unit = ""
-        self._answered = False
+        self._answered = self._alarm = False
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def set_figure(self, figure: str, unit: str, answered: bool) -> None:
@@ -32,6 +32,12 @@ class Figure(QWidget):
         self.setAccessibleName(f"{figure} {unit}" if answered else "No figure yet")
         self.updateGeometry()
         self.update()
+
+    def set_alarm(self, alarm: bool) -> None:
+        """Let the words stand in the colour of what must stop; they say it without colour as well."""
+        if alarm != self._alarm:
+            self._alarm = alarm
+            self.update()
 
     @property
     def text(self) -> str:
@@ -66,7 +72,17 @@ class Figure(QWidget):
         grey = not self.isEnabled()
         with QPainter(self) as painter:
             painter.setFont(big)
-            painter.setPen(QColor(tokens.rule if grey else tokens.blue if self._answered else tokens.muted))
+            painter.setPen(
+                QColor(
+                    tokens.rule
+                    if grey
+                    else tokens.stop
+                    if self._alarm
+                    else tokens.blue
+                    if self._answered
+                    else tokens.muted
+                )
+            )
             painter.drawText(QPointF(-2, self.baseline()), self._figure)
             left = QFontMetricsF(big).horizontalAdvance(self._figure) + _UNIT_GAP
             painter.setFont(small)

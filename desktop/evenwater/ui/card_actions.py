@@ -8,17 +8,19 @@ from datetime import datetime
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtCore import QLocale, QObject, QSettings, Signal
+from PySide6.QtCore import QObject, Signal
 from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from evenwater.card.failures import CardFailed
 from evenwater.card.output import print_card, write_pdf
-from evenwater.card.paper import PAPERS, Paper
+from evenwater.card.paper import Paper
 from evenwater.screens import correct, room_words
 from evenwater.screens.local_zone import present
 from evenwater.screens.views import CardView
 from evenwater.session import Card, Document
+from evenwater.ui.card_paper import card_paper, keep_card_paper
+from evenwater.ui.contingency_actions import ContingencyActions
 from evenwater.ui.dialogs import Dialogs
 from evenwater.ui.theme import set_role
 
@@ -26,9 +28,9 @@ NOT_A_PLAN = "NOT A PLAN"
 
 
 class CardActions(QObject):
-    """Owns the three buttons and does what they say.
+    """Owns the buttons of the card, and of the contingency cards beside it, and does what they say.
 
-    ``told`` carries a sentence for the status line; ``look`` says that the card is to be shown.
+    ``buttons`` are all of them in their order. ``told`` carries a sentence for the status line; ``look`` says that the card is to be shown.
     """
 
     told = Signal(str)
@@ -44,9 +46,13 @@ class CardActions(QObject):
         self._mixed_on = self._batch = ""
         self._now = present()
         self._raw: Mapping[str, Any] = {}
-        self.save = QPushButton("&Save card as PDF", owner)
+        self.save = QPushButton("&Save card", owner)
+        self.save.setAccessibleName("Save card as PDF")
+        self.save.setToolTip("Save the dose card as a PDF file")
         self.print = QPushButton("&Print card", owner)
         self.show = QPushButton("&Look at card", owner)
+        self.contingency = ContingencyActions(owner)
+        self.buttons = (self.save, self.print, self.show, self.contingency.show)
         set_role(self.save, "main")
         for button in (self.print, self.show):
             set_role(button, "large")
@@ -56,12 +62,14 @@ class CardActions(QObject):
         self.save.clicked.connect(self._save)
         self.print.clicked.connect(self._print)
         self.show.clicked.connect(self.look)
+        self.contingency.told.connect(self.told)
 
     def set_plan(self, plan: correct.Plan | None, system_id: str, raw: Mapping[str, Any], now: datetime) -> None:
         """Take over the plan that is shown, with its question; None when none may be followed."""
         self._plan, self._system, self._raw, self._now = plan, system_id, raw, now
         for button in (self.save, self.print):
             button.setEnabled(plan is not None)
+        self.contingency.set_plan(plan, now, self._batch, self._mixed_on)
         if plan is not None:
             self._last = plan
             self.show.setEnabled(True)
@@ -78,10 +86,12 @@ class CardActions(QObject):
     def suspend(self) -> None:
         """Make no card until the next plan is set; the buttons stay as they are for that moment."""
         self._plan = None
+        self.contingency.suspend()
 
     def forget(self) -> None:
         """Let go of the last plan: another question is shown."""
         self._last = self._plan = None
+        self.contingency.forget()
         for button in (self.save, self.print, self.show):
             button.setEnabled(False)
 
@@ -94,13 +104,15 @@ class CardActions(QObject):
 
     def paper(self) -> Paper:
         """Return the paper chosen last; at first what the country uses."""
-        letter = QLocale().measurementSystem() == QLocale.MeasurementSystem.ImperialUSSystem
-        name = str(QSettings().value("paper", "Letter" if letter else "A4"))
-        return PAPERS.get(name, PAPERS["A4"])
+        return card_paper()
 
     def set_paper(self, name: str) -> None:
         """Keep the paper for the next card."""
-        QSettings().setValue("paper", name)
+        keep_card_paper(name)
+
+    def close(self) -> None:
+        """Close the window of the contingency cards."""
+        self.contingency.close()
 
     def _save(self) -> None:
         if self._plan is not None:
@@ -109,7 +121,7 @@ class CardActions(QObject):
     def write(self, path: Path) -> None:
         """Register the card and write it to a PDF file."""
         card = self.card()
-        if card is None or card.draft or not self._register(card):
+        if card is None or card.draft or not self._register():
             return
         try:
             write_pdf(path, card, self.paper())
@@ -125,7 +137,7 @@ class CardActions(QObject):
     def send(self, printer: QPrinter) -> None:
         """Register the card and print it."""
         card = self.card()
-        if card is None or card.draft or not self._register(card):
+        if card is None or card.draft or not self._register():
             return
         try:
             print_card(printer, card, self.paper())
@@ -134,20 +146,30 @@ class CardActions(QObject):
             return
         self.told.emit(f"Card {card.plan_id} sent to the printer. Take down the older one.")
 
-    def _register(self, card: CardView) -> bool:
+    def _register(self) -> bool:
         """Note the card as hanging on the stand before it can; older ones become void."""
         if self._plan is None:
             return False
-        cards = [c for c in self._document.cards() if c.system_id == self._system]
         return self._document.add_card(
-            Card(
-                plan_id=card.plan_id,
-                version=1 + max((c.version for c in cards), default=0),
-                system_id=self._system,
-                parameter=self._plan.parameter,
-                issued=self._now,
-                valid_until=self._plan.valid_until,
-                body=json.dumps(correct.question_text(self._raw)),
-                batch_id=self._batch,
-            )
+            card_record(self._document, self._plan, self._system, self._raw, self._now, self._batch)
         )
+
+
+def card_record(
+    document: Document, plan: correct.Plan, system: str, raw: Mapping[str, Any], issued: datetime, batch: str
+) -> Card:
+    """Return what is registered of a plan's card; the very same where it is registered already."""
+    cards = [card for card in document.cards() if card.system_id == system]
+    known = next((card for card in cards if card.plan_id == plan.plan_id), None)
+    if known is not None:
+        return known
+    return Card(
+        plan_id=plan.plan_id,
+        version=1 + max((card.version for card in cards), default=0),
+        system_id=system,
+        parameter=plan.parameter,
+        issued=issued,
+        valid_until=plan.valid_until,
+        body=json.dumps(correct.question_text(raw)),
+        batch_id=batch,
+    )

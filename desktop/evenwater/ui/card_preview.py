@@ -9,14 +9,16 @@ from PySide6.QtGui import QGuiApplication, QPixmap
 from PySide6.QtWidgets import QCheckBox, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from evenwater.card.label_paper import LabelPaper
-from evenwater.card.output import lay_out, to_image
+from evenwater.card.output import Sheet, lay_out, picture, title_of
 from evenwater.card.paper import PAPERS, Paper
 from evenwater.screens.jug_label import JugLabel
-from evenwater.screens.views import CardView
 from evenwater.ui.choice import Choice
+from evenwater.ui.flow import FlowRow
 from evenwater.ui.theme import GRID, set_role
 
 _DPI = 96.0
+# A picture of a page takes some megabytes; nobody looks at more.
+_MOST_PAGES = 24
 
 
 class CardPreview(QWidget):
@@ -34,7 +36,7 @@ class CardPreview(QWidget):
         super().__init__(parent, Qt.WindowType.Window)
         self.setWindowTitle(title)
         set_role(self, "page")
-        self._card: CardView | JugLabel | None = None
+        self._card: Sheet | None = None
         self._choices = choices
         self._paper = next(iter(choices))
         self.papers = Choice("Paper", self)
@@ -50,6 +52,11 @@ class CardPreview(QWidget):
         set_role(self._nothing, "muted")
         self._column.addWidget(self._nothing)
         self._nothing.hide()
+        self._actions = FlowRow(GRID)
+        self._said = QLabel(self)
+        self._said.setTextFormat(Qt.TextFormat.PlainText)
+        self._said.setWordWrap(True)
+        self._said.hide()
         scroll = QScrollArea(self)
         scroll.setWidgetResizable(True)
         scroll.setWidget(self._pages)
@@ -61,20 +68,31 @@ class CardPreview(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * GRID, 2 * GRID, 2 * GRID, 2 * GRID)
         layout.addLayout(row)
+        layout.addLayout(self._actions)
+        layout.addWidget(self._said)
         layout.addWidget(scroll, 1)
         self.papers.chosen.connect(self._choose_paper)
         self.mono.toggled.connect(self._paint)
         self.resize(900, 760)
 
+    def add_action(self, button: QWidget) -> None:
+        """Put a button above the pages: what can be done with them from here."""
+        self._actions.addWidget(button)
+        button.show()
+
+    def say(self, words: str) -> None:
+        """Say what was done with the pages; nothing for empty words."""
+        self._said.setText(words)
+        self._said.setVisible(bool(words))
+
     @property
-    def card(self) -> CardView | JugLabel | None:
+    def card(self) -> Sheet | None:
         """The card or label that is shown."""
         return self._card
 
-    def show_card(self, card: CardView | JugLabel, paper: str) -> None:
+    def show_card(self, card: Sheet, paper: str) -> None:
         """Show a card or a label on a paper."""
         self._card, self._paper = card, paper
-        self._nothing.hide()
         self.papers.set_current(paper)
         self._paint()
 
@@ -96,7 +114,10 @@ class CardPreview(QWidget):
             return
         ratio = QGuiApplication.primaryScreen().devicePixelRatio()
         paper = self._choices[self._paper]
-        count = len(lay_out(self._card, paper))
+        made = lay_out(self._card, paper)
+        count = min(len(made), _MOST_PAGES)
+        self._nothing.setText(f"The first {count} of {len(made)} pages; all of them are printed and saved.")
+        self._nothing.setVisible(count < len(made))
         while len(self._labels) < count:
             label = QLabel(self._pages)
             self._column.addWidget(label)
@@ -104,9 +125,9 @@ class CardPreview(QWidget):
         for page, label in enumerate(self._labels):
             label.setVisible(page < count)
             if page < count:
-                image = to_image(self._card, paper, page, _DPI * ratio, self.mono.isChecked())
+                image = picture(made[page], paper, _DPI * ratio, self.mono.isChecked())
                 pixmap = QPixmap.fromImage(image)
                 pixmap.setDevicePixelRatio(ratio)
                 label.setPixmap(pixmap)
-                title = self._card.title if isinstance(self._card, CardView) else self._card.name
-                label.setAccessibleName(f"Page {page + 1} of {count}: {title}")
+                title = self._card.name if isinstance(self._card, JugLabel) else title_of(self._card)
+                label.setAccessibleName(f"Page {page + 1} of {len(made)}: {title}")

@@ -117,7 +117,7 @@ class RampChart(QWidget):
             self._ramp_end = view.ramp_end
         if self._empty.isVisibleTo(self):
             self._empty.setVisible(False)
-            self._hint.setVisible(True)
+            self._hint.setVisible(not view.followed)
             self._picture.view.setVisible(True)
             self._column.activate()
         self.set_stale(False)
@@ -208,7 +208,8 @@ class RampChart(QWidget):
         if self._view is None:
             event.ignore()
         elif away is not None and (shift or abs(away) > 1):
-            self._step_pace(away)
+            if not self._view.followed:
+                self._step_pace(away)
         elif away is not None:
             self._step_cursor(away)
         elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter) and self._frozen is not None:
@@ -366,4 +367,4 @@ class RampChart(QWidget):
         else:
             self._readout.clear()
         self._readout.setVisible(bool(self._readout.text()))
-        self._hint.setVisible(not self._readout.text())
+        self._hint.setVisible(not self._readout.text() and not view.followed)

@@ -34,12 +34,14 @@ from evenwater.ui.chart_items import (
     visible_points,
 )
 from evenwater.ui.chart_labels import Label, Labels, end_labels, free_spot
+from evenwater.ui.chart_retests import Retests
 from evenwater.ui.chart_words import NAMES, name_of
 from evenwater.ui.theme import Tokens, scaled
 
 _SERIES = ("plan", "uptake_stops", "nothing")
 _DASHED, _DOTTED = (7.0, 5.0), (1.0, 3.5)
 _MARGIN_STEP = 8
+_NOW = "now"
 _BESIDE = 18.0
 
 
@@ -59,6 +61,7 @@ class Picture:
         self.grid, self.bars, self.edge = Grid(), DoseBars(), Edge()
         self.marks, self.cursor, self.labels = Marks(), Cursor(), Labels()
         self.water = chart_water.WaterLines()
+        self.retests = Retests()
         self.value_axis, self.dose_axis, self.time_axis = Axis(upright=True), Axis(upright=True), Axis(upright=False)
         self.ph_axis, self.saturation_axis = Axis(upright=True), Axis(upright=True)
         self.veil = QGraphicsRectItem()
@@ -81,7 +84,7 @@ class Picture:
         self._width = Widths(self._font)
 
     def _items(self) -> tuple[SceneItem, ...]:
-        return (self.grid, self.bars, self.edge, self.water, self.marks, self.cursor, self.labels)
+        return (self.grid, self.bars, self.edge, self.water, self.marks, self.retests, self.cursor, self.labels)
 
     def _axes(self) -> tuple[Axis, ...]:
         return (self.value_axis, self.dose_axis, self.ph_axis, self.saturation_axis, self.time_axis)
@@ -157,10 +160,12 @@ class Picture:
         self.bars.set_data(dose_scale, view.doses_at, view.doses_ml)
         self.edge.set_data(scale, *view.fastest)
         reading = QPointF(scale.x(view.measured_at), scale.y(view.measured)) if view.measured_at >= start else None
-        handle = QPointF(scale.x(ramp_end), scale.y(view.target))
+        handle = None if view.followed else QPointF(scale.x(ramp_end), scale.y(view.target))
         self.marks.set_data(plot, reading, handle)
         placed = self._place_labels(view, names, reading, ramp_end, right)
         placed += self._show_water(view, water_rect, start, end, right)
+        self.retests.set_data(scale, view.retests, view.now, self._bottom)
+        self.retests.setVisible(view.followed)
         self.labels.set_data(QRectF(0, 0, width, height), placed)
         self.veil.setRect(QRectF(0, 0, width, height))
 
@@ -241,11 +246,18 @@ class Picture:
             (text, [place + QPointF(10, 4), place + QPointF(10, -metrics.height() - 4)]) for text, place in left_early
         ]
         size = self._size_of(names["fastest"])
-        inside.append((names["fastest"], _around([QPointF(scale.x(t), scale.y(v)) for t, v in fast], size)))
+        if not view.followed:
+            inside.append((names["fastest"], _around([QPointF(scale.x(t), scale.y(v)) for t, v in fast], size)))
         if reading is not None:
             inside.append((names["measured"], _around([reading], self._size_of(names["measured"]))))
         knob = QRectF(scale.x(ramp_end) - 14, scale.y(view.target) - 14, 28, 28)
-        taken = [knob]
+        taken = [] if view.followed else [knob]
+        taken += [QRectF(scale.x(m.at) - 12, scale.y(m.value) - 12, 24, 24) for m in view.retests]
+        if view.now is not None and scale.start <= view.now <= scale.end:
+            foot = QPointF(scale.x(view.now) + 6, plot.bottom() - metrics.height() - 4)
+            inside.append(
+                (_NOW, [foot, foot - QPointF(12 + self._width(_NOW), 0), *_around([foot], self._size_of(_NOW))])
+            )
         for text, anchors in inside:
             box, covers = free_spot(self._size_of(text), anchors, curves, taken, plot)
             taken.append(box)
@@ -313,7 +325,9 @@ def _time_range(view: ChartView) -> tuple[float, float]:
 
 def _value_range(view: ChartView) -> tuple[float, float]:
     """Return the range of values: the plan whole, the what-ifs as far as they leave the plan readable."""
-    core: Floats = np.concatenate((view.low, view.high, view.plan, [view.target, view.measured]))
+    core: Floats = np.concatenate(
+        (view.low, view.high, view.plan, [view.target, view.measured, *(m.value for m in view.retests)])
+    )
     low, high = float(core.min()), float(core.max())
     span = max(high - low, 10.0**-view.decimals)
     others: Floats = np.concatenate((view.uptake_stops, view.nothing, view.fastest[1]))

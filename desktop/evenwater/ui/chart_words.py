@@ -20,6 +20,7 @@ NAMES = {
     "measured": "reading",
 }
 _KEYS = "Arrow keys read the lines; Shift and an arrow key choose a slower pace."
+_KEYS_FOLLOWED = "Arrow keys read the lines."
 
 
 def name_of(view: ChartView, key: str) -> str:
@@ -55,6 +56,17 @@ def _water_at(view: ChartView, at: float) -> list[str]:
     return [f"pH {before:.2f}, after a dose {after:.2f}", f"aragonite {saturation:.1f}"]
 
 
+def _retests(view: ChartView, zone: tzinfo | None) -> str:
+    """Return the readings of a followed plan in words."""
+    if not view.followed:
+        return ""
+    said = [
+        f"{moment_text(m.at, zone)} {figure(m.value, view.decimals)} {view.unit}, {m.place} the band"
+        for m in view.retests
+    ]
+    return f"Readings: {'; '.join(said)}. " if said else "No reading since the start. "
+
+
 def in_words(view: ChartView, zone: tzinfo | None) -> str:
     """Return the plan in words, for those who do not see it."""
     ends = [f"{name_of(view, k)}, {getattr(view, k)[-1]:.{view.decimals}f}" for k in ("uptake_stops", "nothing")]
@@ -63,5 +75,5 @@ def in_words(view: ChartView, zone: tzinfo | None) -> str:
     return (
         f"{view.title} from {figure(view.measured, view.decimals)} to {figure(view.target, view.decimals)} {view.unit}, "
         f"reached on {moment_text(view.ramp_end, zone)}, with {int(view.doses_at.size)} doses shown. "
-        f"At the end of the chart: {'; '.join(ends)}. {_KEYS}"
+        f"At the end of the chart: {'; '.join(ends)}. {_retests(view, zone)}{_KEYS_FOLLOWED if view.followed else _KEYS}"
     )

@@ -14,7 +14,9 @@ from evenwater.engine.quantities import Typed
 from evenwater.engine.units import KINDS
 from evenwater.screens import correct, shelf
 from evenwater.screens.local_zone import present
+from evenwater.screens.outstanding import taken_at
 from evenwater.session import Document
+from evenwater.ui.plans import Plans
 
 _FIRST_NAMES = {"stock": "Jug", "pump": "Pump"}
 _RECORD_OF = {"system": "system", "change": "correction", "additive": "batch", "stock": "stock", "pump": "pump"}
@@ -23,9 +25,9 @@ _RECORD_OF = {"system": "system", "change": "correction", "additive": "batch", "
 class CorrectRecords:
     """The records behind the sheet: one system, one correction, the batch and the pump it uses."""
 
-    def __init__(self, document: Document, catalogue: Catalogue) -> None:
+    def __init__(self, document: Document, catalogue: Catalogue, plans: Plans) -> None:
         """Start without a system, with the first parameter."""
-        self._document, self._catalogue = document, catalogue
+        self._document, self._catalogue, self._plans = document, catalogue, plans
         self.system = ""
         self.parameter = next(iter(catalogue.parameters))
 
@@ -77,7 +79,12 @@ class CorrectRecords:
     def raw(self) -> dict[str, Any]:
         """Return the question that the records make, as a question file has it."""
         parts = (self.values(kind) for kind in ("system", "correction", "batch", "pump"))
-        return correct.raw_question(self.parameter, *parts)
+        raw = correct.raw_question(self.parameter, *parts)
+        # The reading that is corrected from cannot have shown what was dosed after it.
+        at = taken_at(self.values("correction").get("measured_at", Typed("")).text)
+        found = self._plans.outstanding(self.system, self.parameter, at, present())
+        raw["change"] |= found.fields(self.shown_parameter())
+        return raw
 
     def by_path(self) -> dict[str, Typed]:
         """Return all values by the path of their field."""

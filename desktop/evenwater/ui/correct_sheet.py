@@ -17,14 +17,14 @@ from evenwater.screens.shown import with_unit
 from evenwater.screens.views import AnswerView, Message, Offer
 from evenwater.session import Change, Document, RecordsChange
 from evenwater.ui.answer_panel import AnswerPanel
-from evenwater.ui.card_actions import CardActions
-from evenwater.ui.card_preview import CardPreview
 from evenwater.ui.chart import RampChart
 from evenwater.ui.correct_form import CorrectForm
 from evenwater.ui.correct_records import CorrectRecords
-from evenwater.ui.dialogs import Dialogs
+from evenwater.ui.follow_page import FollowPage
 from evenwater.ui.form_parts import COLUMNS, FormEdit
 from evenwater.ui.learning import Learning
+from evenwater.ui.plan_buttons import PlanButtons
+from evenwater.ui.plans import Plans
 from evenwater.ui.quantity_field import QuantityField
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.theme import GRID, pixels, set_role
@@ -41,19 +41,20 @@ NOTHING_YET = "The ramp appears here as soon as the question is complete."
 class CorrectSheet(QWidget):
     """Shows one system's correction of one parameter.
 
-    ``system_wanted`` carries the id of a system that undo or redo has changed.
+    ``system_wanted`` carries the id of a system that undo or redo has changed, ``reading_wanted`` a parameter to test.
     """
 
     system_wanted = Signal(str)
+    reading_wanted = Signal(str)
 
     def __init__(
-        self, document: Document, catalogue: Catalogue, learning: Learning, parent: QWidget | None = None
+        self, document: Document, catalogue: Catalogue, learning: Learning, plans: Plans, parent: QWidget | None = None
     ) -> None:
         """Make the sheet, still without a system."""
         super().__init__(parent)
         set_role(self, "page")
         self._document, self._catalogue, self._learning = document, catalogue, learning
-        self.records = CorrectRecords(document, catalogue)
+        self.records = CorrectRecords(document, catalogue, plans)
         self._plan: correct.Plan | None = None
         self._surroundings: object = None
         self._form_least = 0
@@ -63,8 +64,8 @@ class CorrectSheet(QWidget):
         self.chart = RampChart(self, zone=LocalZone())
         self.header = SheetHeader(document, self)
         self.void = VoidCards(document, catalogue, self)
-        self.card_actions = CardActions(document, Dialogs(self), self)
-        self.preview: CardPreview | None = None
+        self.followed = FollowPage(document, catalogue, plans, self)
+        self.buttons = PlanButtons(document, catalogue, self.followed, self)
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
         self._soon.setInterval(0)
@@ -76,8 +77,6 @@ class CorrectSheet(QWidget):
         self._minute.start()
 
     def _lay_out(self) -> None:
-        for button in (self.card_actions.save, self.card_actions.print, self.card_actions.show):
-            self.answer.add_action(button)
         set_role(self.form, "page")
         self._scroll = self._scrolled(self.form)
         self.chart.setMinimumHeight(pixels(self.font(), CHART_HEIGHT))
@@ -86,9 +85,10 @@ class CorrectSheet(QWidget):
         self._right = right = QVBoxLayout(side)
         right.setContentsMargins(0, 0, 0, 0)
         right.setSpacing(GRID)
-        right.addWidget(self.void)
-        right.addWidget(self.answer)
+        for part in (self.void, self.followed.strip, self.answer, self.buttons):
+            right.addWidget(part)
         right.addWidget(self.chart, 1)
+        right.addWidget(self.followed, 1)
         self._side = self._scrolled(side)
         middle = QHBoxLayout()
         middle.setSpacing(2 * GRID)
@@ -118,11 +118,14 @@ class CorrectSheet(QWidget):
         self.answer.offerChosen.connect(self._take_offer)
         self.chart.paceDragged.connect(self._drag_pace)
         self.chart.paceCommitted.connect(self._commit_pace)
-        self.card_actions.look.connect(self._look)
-        self.card_actions.told.connect(self.header.tell)
+        for part in (self.buttons, self.followed):
+            part.told.connect(self.header.tell)
+        self.followed.turned.connect(self._turned)
+        self.followed.reading_wanted.connect(self.reading_wanted)
         self.header.travelled.connect(self._travelled)
         self._soon.timeout.connect(self.recompute)
-        self._minute.timeout.connect(self.recompute)
+        for slot in (self.recompute, self.followed.refresh):
+            self._minute.timeout.connect(slot)
         self._learning.learned.connect(self._offer_use)
         self._document.changed.connect(self._changed)
         self._document.recordsChanged.connect(self._records_changed)
@@ -168,14 +171,27 @@ class CorrectSheet(QWidget):
         """Show what other sheets have changed."""
         if self.records.system:
             self._fill()
+            self.followed.refresh()
+
+    def _turned(self, followed: bool) -> None:
+        """Show the plan that is followed in place of the new correction, or the other way round."""
+        for part in (self.answer, self.chart):
+            part.setVisible(not followed)
+        self.buttons.set_followed(followed)
+        if followed:
+            self.followed.hold(self.buttons)
+        else:
+            self._right.insertWidget(self._right.indexOf(self.answer) + 1, self.buttons)
+        self._question_changed()
 
     def _show_parameter(self, name: str) -> None:
         self.records.parameter = name
         # The ramp and the card of another question have nothing to do with this one.
         self.chart.clear_view(NOTHING_YET)
-        self.card_actions.forget()
+        self.buttons.forget()
         self.form.set_parameter(self._catalogue.parameters[name])
         self._fill()
+        self.followed.show_question(self.records.system, name)
 
     def _fill(self) -> None:
         """Show what the records hold, without touching what is already there."""
@@ -189,7 +205,7 @@ class CorrectSheet(QWidget):
 
     def _question_changed(self) -> None:
         """Let no card be made of what is shown until the new question is reckoned, at once (H34)."""
-        self.card_actions.suspend()
+        self.buttons.suspend()
         self._soon.start()
 
     def focus_first(self) -> None:
@@ -204,8 +220,7 @@ class CorrectSheet(QWidget):
     def settle(self) -> None:
         """End what is being typed and close the card's window."""
         self._document.commit_point()
-        if self.preview is not None:
-            self.preview.close()
+        self.buttons.settle()
 
     # Reckoning
 
@@ -239,11 +254,9 @@ class CorrectSheet(QWidget):
         else:
             # In the middle of a number the last ramp stays, greyed, and says that it is not of this question.
             self.chart.set_stale(True)
-        self.card_actions.set_batch(self.records.id_of("batch"), self.records.mixed_on())
-        self.card_actions.set_plan(self._plan, self.records.system, raw, now)
+        self.buttons.offer(self._plan, self.records.system, raw, now, self.records.id_of("batch"))
         parameter, system = self.records.shown_parameter(), self.records.values("system")
         self._show_surroundings(parameter, system)
-        self._show_preview()
 
     def _show_surroundings(self, parameter: Parameter, system: Mapping[str, Typed]) -> None:
         """Show what goes with the system, the parameter and the batch; typing elsewhere leaves it alone."""
@@ -298,6 +311,7 @@ class CorrectSheet(QWidget):
         if edit.path == "change.parameter":
             self._show_parameter(edit.typed.text)
             return
+        self.followed.show_new()
         self.records.edit(edit.path, edit.typed, self.form)
         if edit.path in ("stock", "pump", "additive.chemical"):
             self._fill()
@@ -355,19 +369,3 @@ class CorrectSheet(QWidget):
     def _commit_pace(self, _ends_at: float) -> None:
         # The last step of the hand has been entered; entering it again from the newer plan would round anew.
         self._document.commit_point()
-
-    # The card
-
-    def _look(self) -> None:
-        if self.preview is None:
-            self.preview = CardPreview(self)
-            self.preview.paper_chosen.connect(self.card_actions.set_paper)
-        self.preview.show()
-        self.preview.raise_()
-        self._show_preview()
-
-    def _show_preview(self) -> None:
-        if self.preview is not None and self.preview.isVisible():
-            card = self.card_actions.card()
-            if card is not None:
-                self.preview.show_card(card, self.card_actions.paper().name)

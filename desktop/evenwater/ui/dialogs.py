@@ -9,15 +9,19 @@ from PySide6.QtCore import QObject, QStandardPaths
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter, QPrinterInfo
 from PySide6.QtWidgets import QDialog, QFileDialog, QWidget
 
+_SHEETS = "Spreadsheet as CSV (*.csv *.CSV *.tsv *.txt);;Every file (*)"
+
 
 class Dialogs(QObject):
-    """Asks where to save and where to print; answers come later, by a call."""
+    """Asks what to open, where to save and where to print; answers come later, by a call."""
 
     def __init__(self, owner: QWidget) -> None:
         """Open dialogs over ``owner``."""
         super().__init__(owner)
         self._owner = owner
         self._file: QFileDialog | None = None
+        self._sheets: dict[QFileDialog.AcceptMode, QFileDialog] = {}
+        self._calendar: QFileDialog | None = None
         self._print: QPrintDialog | None = None
         self._printer: QPrinter | None = None
         self._on_file: Callable[[Path], None] | None = None
@@ -37,6 +41,45 @@ class Dialogs(QObject):
         self._file.setWindowTitle(title)
         self._file.selectFile(suggestion)
         self._file.open()
+
+    def open_csv(self, then: Callable[[Path], None]) -> None:
+        """Ask for a spreadsheet and hand it to ``then``; nothing happens on Cancel."""
+        dialog = self._sheet(QFileDialog.AcceptMode.AcceptOpen, "Choose a spreadsheet", then)
+        dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
+        dialog.open()
+
+    def save_csv(self, suggestion: str, then: Callable[[Path], None]) -> None:
+        """Ask for the name of a spreadsheet and hand it to ``then``; nothing happens on Cancel."""
+        dialog = self._sheet(QFileDialog.AcceptMode.AcceptSave, "Save as spreadsheet", then)
+        dialog.selectFile(suggestion)
+        dialog.open()
+
+    def save_calendar(self, suggestion: str, then: Callable[[Path], None]) -> None:
+        """Ask for the name of a calendar file and hand it to ``then``; nothing happens on Cancel."""
+        self._on_file = then
+        if self._calendar is None:
+            self._calendar = QFileDialog(self._owner, "Save reminders")
+            self._calendar.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
+            self._calendar.setNameFilter("Calendar (*.ics)")
+            self._calendar.setDefaultSuffix("ics")
+            self._calendar.setDirectory(
+                QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
+            )
+            self._calendar.fileSelected.connect(self._file_chosen)
+        self._calendar.selectFile(suggestion)
+        self._calendar.open()
+
+    def _sheet(self, mode: QFileDialog.AcceptMode, title: str, then: Callable[[Path], None]) -> QFileDialog:
+        """Return the dialog for spreadsheets, which keeps the folder that was chosen last."""
+        self._on_file = then
+        if mode not in self._sheets:
+            dialog = self._sheets[mode] = QFileDialog(self._owner, title)
+            dialog.setAcceptMode(mode)
+            dialog.setNameFilter(_SHEETS)
+            dialog.setDefaultSuffix("csv")
+            dialog.setDirectory(QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation))
+            dialog.fileSelected.connect(self._file_chosen)
+        return self._sheets[mode]
 
     def printer(self, then: Callable[[QPrinter], None]) -> bool:
         """Ask for a printer and hand it to ``then``; False when this computer has none."""

@@ -7,11 +7,14 @@ from functools import partial
 from PySide6.QtCore import QObject, Signal
 
 from evenwater.engine.catalogue import Catalogue
-from evenwater.engine.quantities import Typed
+from evenwater.engine.quantities import Typed, Water
 from evenwater.screens import correct, logbook
 from evenwater.screens.learned import LOOKS_BACK, Learned, Noted, learn
 from evenwater.screens.local_zone import present
-from evenwater.session import Document, LatestOnly, LogChange
+from evenwater.session import Document, LatestOnly, LogChange, PlansChange
+from evenwater.ui.plans import Plans
+
+_Key = tuple[str, str, float | None, Water]
 
 
 class Learning(QObject):
@@ -19,28 +22,32 @@ class Learning(QObject):
 
     learned = Signal()
 
-    def __init__(self, document: Document, catalogue: Catalogue, parent: QObject) -> None:
+    def __init__(self, document: Document, catalogue: Catalogue, plans: Plans, parent: QObject) -> None:
         """Watch the log of ``document``."""
         super().__init__(parent)
-        self._document, self._catalogue = document, catalogue
-        self._known: dict[tuple[str, str, str], Learned] = {}
+        self._document, self._catalogue, self._plans = document, catalogue, plans
+        self._known: dict[_Key, Learned] = {}
+        # How often the log has changed: what was begun before is out of date when it comes.
+        self._changes = 0
         self._work = LatestOnly(self)
         self._work.done.connect(self._done)
         document.log.logChanged.connect(self._forget)
+        document.log.plansChanged.connect(self._forget)
 
     def ask(self, system: str, parameter: str) -> Learned | None:
         """Return what is learned of a parameter of a system; None while it is being worked out."""
-        key = (system, parameter, self._document.value(system, "net_volume").text)
+        key = self._key(system, parameter)
         if key in self._known:
             return self._known[key]
         values = self._document.values(system)
         now = present()
         since = now - LOOKS_BACK
         log = self._document.log
-        doses = []
+        # What plans gave counts whether anybody noted it or not, and not twice.
+        doses = self._plans.given(system, parameter, since, now)
         for dose in log.entries(system, ("dose",), since=since):
             carried = logbook.carried(dose.fields.get("carries", Typed("")).text).get(parameter, 0.0)
-            if carried > 0.0 and dose.value is not None:
+            if carried > 0.0 and dose.value is not None and not self._plans.counts(system, parameter, dose):
                 doses.append((dose.at, dose.value, carried))
         noted = Noted(
             [(e.at, e.value) for e in log.entries(system, ("reading",), parameter, since=since) if e.value is not None],
@@ -50,17 +57,29 @@ class Learning(QObject):
         task = partial(
             learn, self._catalogue.parameters[parameter], noted, correct.volume_l(values), correct.water(values), now
         )
-        self._work.submit(task, key)
+        self._work.submit(task, (key, self._changes))
         return None
+
+    def known(self, system: str, parameter: str) -> Learned | None:
+        """Return what is learned already, without asking for it."""
+        return self._known.get(self._key(system, parameter))
+
+    def _key(self, system: str, parameter: str) -> _Key:
+        """Return what decides what is learned, besides the log."""
+        values = self._document.values(system)
+        return system, parameter, correct.volume_l(values), correct.water(values)
 
     def close(self) -> None:
         """Wait for the work that is under way."""
         self._work.close()
 
     def _done(self, done: object) -> None:
-        self._known[done.key] = done.result  # type: ignore[attr-defined]
+        key, changes = done.key  # type: ignore[attr-defined]
+        if changes == self._changes:
+            self._known[key] = done.result  # type: ignore[attr-defined]
         self.learned.emit()
 
-    def _forget(self, change: LogChange) -> None:
+    def _forget(self, change: LogChange | PlansChange) -> None:
+        self._changes += 1
         for key in [k for k in self._known if not change.system_ids or k[0] in change.system_ids]:
             del self._known[key]

@@ -7,7 +7,7 @@ a few thousand points need no library, and every point stays a reading that was 
 from __future__ import annotations
 
 import math
-from datetime import tzinfo
+from datetime import datetime, tzinfo
 
 import numpy as np
 from PySide6.QtCore import QEvent, QLineF, QPointF, QRectF, QSize, Qt
@@ -23,8 +23,10 @@ from evenwater.ui.theme import scaled, tokens_of
 DAY = 86400.0
 SPANS = (("Month", 30.0), ("Quarter", 91.0), ("Year", 365.0), ("All", math.inf))
 _LEAST_SPAN = DAY
-_DOT, _EXCHANGE = 2.6, 9.0
-_GIVEN = "mL given"
+# Radius of a reading, and of one among so many that they would lie on each other [px].
+_DOT, _SMALL_DOT = 2.6, 1.2
+_EXCHANGE = 9.0
+_GIVEN, _NEW_WATER = "mL given", "new water"
 _NOTHING = "No readings yet. What is noted at the left appears here."
 
 
@@ -65,7 +67,7 @@ class LogChart(QWidget):
         if self._view is None:
             return
         times = self._view.times
-        last = float(times[-1])
+        last = self._last()
         span = (last - float(times[0])) if math.isinf(days) else days * DAY
         span = max(span, _LEAST_SPAN)
         self._set_range(last - span - 0.02 * span, last + 0.03 * span)
@@ -74,6 +76,12 @@ class LogChart(QWidget):
     def span(self) -> tuple[float, float]:
         """The stretch of time that is shown [s since the epoch]."""
         return self._start, self._end
+
+    def _last(self) -> float:
+        """Return the last instant there is something at: a reading, or the end of what a plan expects."""
+        view = self._view
+        assert view is not None
+        return max([float(view.times[-1]), *(float(one.times[-1]) for one in view.projected)])
 
     def zoom(self, factor: float, at: float | None = None) -> None:
         """Show a shorter or longer stretch of time around an instant [s]."""
@@ -91,7 +99,7 @@ class LogChart(QWidget):
         if self._view is None:
             return
         # Never so far away that nothing of the log is left in sight.
-        first, last = float(self._view.times[0]), float(self._view.times[-1])
+        first, last = float(self._view.times[0]), self._last()
         width = min(end - start, 3.0 * max(last - first, 30.0 * DAY))
         start = min(max(start, first - 0.9 * width), last - 0.1 * width)
         self._start, self._end = start, start + width
@@ -159,12 +167,15 @@ class LogChart(QWidget):
         assert view is not None
         metrics = QFontMetricsF(scaled(self.font(), 10))
         line = metrics.height()
-        left, right, bottom = metrics.horizontalAdvance(_GIVEN) + 18.0, self.width() - 14.0, self.height() - line - 14.0
+        words = max(metrics.horizontalAdvance(_GIVEN), metrics.horizontalAdvance(_NEW_WATER))
+        left, right, bottom = words + 18.0, self.width() - 14.0, self.height() - line - 14.0
         row = 44.0 if view.doses_at.size else 0.0
         doses = QRectF(left, bottom - row, right - left, row)
-        plot = QRectF(left, 2.2 * line, right - left, doses.top() - 2.2 * line - (12.0 if row else 0.0))
+        top = (3.4 if view.exchanges_at.size else 2.2) * line
+        plot = QRectF(left, top, right - left, doses.top() - top - (12.0 if row else 0.0))
         shown = view.values[(view.times >= self._start) & (view.times <= self._end)]
-        values = np.concatenate((shown, np.asarray(view.kept)))
+        ahead = [one.high for one in view.projected if one.times[-1] >= self._start and one.times[0] <= self._end]
+        values = np.concatenate((shown, np.asarray(view.kept), *ahead))
         low, high = float(values.min()), float(values.max())
         pad = 0.08 * max(high - low, 10.0**-view.decimals)
         most = float(view.doses_ml.max()) * 1.1 if view.doses_ml.size else 1.0
@@ -205,10 +216,13 @@ class LogChart(QWidget):
             painter.setPen(QPen(QColor(tokens.blue), 1.4))
             painter.drawPolyline(polygon(line_x, line_y))
         if x.size <= plot.rect.width():
-            painter.setPen(QPen(QColor(tokens.leaf), 1))
+            roomy = x.size * 1.6 * _DOT <= plot.rect.width()
+            dot = _DOT if roomy else _SMALL_DOT
+            painter.setPen(QPen(QColor(tokens.leaf), 1) if roomy else Qt.PenStyle.NoPen)
             painter.setBrush(QColor(tokens.ink))
             for a, b in zip(x.tolist(), y.tolist(), strict=True):
-                painter.drawEllipse(QPointF(a, b), _DOT, _DOT)
+                painter.drawEllipse(QPointF(a, b), dot, dot)
+        self._paint_projected(painter, view, plot)
         self._paint_odd(painter, view, plot)
         painter.setClipping(False)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing, False)
@@ -247,6 +261,20 @@ class LogChart(QWidget):
                 painter.drawText(QPointF(left, bottom + 6 + metrics.ascent()), tick.text)
                 edge = left + width + 12
 
+    def _paint_projected(self, painter: QPainter, view: HistoryView, plot: Scale) -> None:
+        """Draw what plans expected: a dashed line between the dotted edges of its band."""
+        ink = QColor(tokens_of(self.palette()).ink)
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        for one in view.projected:
+            if one.times[-1] < self._start or one.times[0] > self._end:
+                continue
+            x = plot.xs(one.times)
+            for series, pattern in ((one.plan, [6.0, 4.0]), (one.low, [1.0, 3.0]), (one.high, [1.0, 3.0])):
+                pen = QPen(ink, 1.2)
+                pen.setDashPattern(pattern)
+                painter.setPen(pen)
+                painter.drawPolyline(polygon(x, plot.ys(series)))
+
     def _paint_odd(self, painter: QPainter, view: HistoryView, plot: Scale) -> None:
         """Ring the readings that are not believed; the list says why."""
         painter.setPen(QPen(QColor(tokens_of(self.palette()).stop), 2))
@@ -256,7 +284,7 @@ class LogChart(QWidget):
 
     def _paint_doses(self, painter: QPainter, view: HistoryView, plot: Scale, doses: Scale) -> None:
         tokens = tokens_of(self.palette())
-        painter.setPen(QPen(QColor(tokens.rule), 2))
+        painter.setPen(QPen(QColor(tokens.rule), 2, Qt.PenStyle.SolidLine, Qt.PenCapStyle.FlatCap))
         inside = (view.doses_at >= self._start) & (view.doses_at <= self._end)
         tops = np.round(doses.ys(view.doses_ml[inside]))
         lines = zip(np.round(doses.xs(view.doses_at[inside])).tolist(), tops.tolist(), strict=True)
@@ -264,11 +292,16 @@ class LogChart(QWidget):
         if view.doses_at.size:
             painter.setPen(QColor(tokens.muted))
             painter.drawText(QPointF(8, doses.rect.center().y() + 4), _GIVEN)
-        # A water exchange hangs as a short stroke from the top.
+        # A water exchange is a short stroke above the readings.
+        inside = (view.exchanges_at >= self._start) & (view.exchanges_at <= self._end)
+        foot = plot.rect.top() - 0.5 * QFontMetricsF(painter.font()).height()
         painter.setPen(QPen(QColor(tokens.ink), 1))
-        top = plot.rect.top()
-        for at in view.exchanges_at[(view.exchanges_at >= self._start) & (view.exchanges_at <= self._end)].tolist():
-            painter.drawLine(QLineF(round(plot.x(at)), top, round(plot.x(at)), top + _EXCHANGE))
+        painter.drawLines(
+            [QLineF(round(x), foot - _EXCHANGE, round(x), foot) for x in plot.xs(view.exchanges_at[inside]).tolist()]
+        )
+        if view.exchanges_at.size:
+            painter.setPen(QColor(tokens.muted))
+            painter.drawText(QPointF(8, foot), _NEW_WATER)
 
     def _paint_head(self, painter: QPainter, view: HistoryView, plot: Scale, metrics: QFontMetricsF) -> None:
         tokens = tokens_of(self.palette())
@@ -285,14 +318,17 @@ class LogChart(QWidget):
             return ""
         at = view.times[-1] if self._cursor is None else view.times[int(np.argmin(np.abs(view.times - self._cursor)))]
         value = view.values[int(np.searchsorted(view.times, at))]
-        return f"{moment_text(float(at), self._zone)}   {value:.{view.decimals}f} {view.unit}"
+        when, last = (datetime.fromtimestamp(float(t), self._zone) for t in (at, view.times[-1]))
+        year = "" if when.year == last.year else f" {when.year}"
+        return f"{moment_text(float(at), self._zone)}{year}   {value:.{view.decimals}f} {view.unit}"
 
     def _in_words(self) -> str:
         view = self._view
         if view is None:
             return _NOTHING
         exchanges = f", {view.exchanges_at.size} water exchanges" if view.exchanges_at.size else ""
+        plans = f", {len(view.projected)} plans drawn as dashed lines" if view.projected else ""
         return (
-            f"{view.title}: {view.times.size} readings, {view.doses_at.size} doses{exchanges}. The last: {self.reading_words()}. "
+            f"{view.title}: {view.times.size} readings, {view.doses_at.size} doses{exchanges}{plans}. The last: {self.reading_words()}. "
             "Plus and minus zoom, the arrow keys move."
         )

@@ -25,10 +25,11 @@ _STAYS = ("parameter", "stock", "kit", "who")
 
 
 class LogForm(QWidget):
-    """The fields; ``wanted`` says that the entry is to be logged, ``dropped`` that a change is given up."""
+    """The fields; ``wanted`` says that the entry is to be logged, ``dropped`` that a change is given up, ``edited`` that it says something else."""
 
     wanted = Signal()
     dropped = Signal()
+    edited = Signal()
 
     def __init__(self, catalogue: Catalogue, parent: QWidget | None = None) -> None:
         """Make the fields, still empty."""
@@ -95,6 +96,10 @@ class LogForm(QWidget):
         names = logbook.FIELDS[self.kind.current()]
         return {name: self._said[name] for name in names if name in self._said}
 
+    def draft(self) -> tuple[str, Mapping[str, Typed]]:
+        """Return the kind that is shown, and everything that stands in the fields of any kind."""
+        return self.kind.current(), dict(self._said)
+
     def set_jugs(self, jugs: tuple[tuple[str, str], ...]) -> None:
         """Offer these jugs."""
         stock = self.fields["stock"]
@@ -106,7 +111,7 @@ class LogForm(QWidget):
         self._said = dict(said)
         self.kind.set_current(kind)
         self.kind.setEnabled(not changing)
-        self.log.setText("Save the &change" if changing else "&Log it")
+        self.log.setText("Sa&ve the change" if changing else "&Log it")
         self.drop.setVisible(changing)
         self.messages.set_messages(())
         self._fill()
@@ -160,6 +165,7 @@ class LogForm(QWidget):
 
     def _edited(self, edit: FormEdit) -> None:
         self._said[edit.path] = edit.typed
+        self.edited.emit()
         if edit.path == "parameter":
             # Another parameter has other units: a number that stays would be another reading.
             self._said.pop("value", None)

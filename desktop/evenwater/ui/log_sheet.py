@@ -2,54 +2,54 @@
 
 from __future__ import annotations
 
-import uuid
 from dataclasses import replace
 from datetime import datetime
 
 import numpy as np
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.quantities import Typed
-from evenwater.screens import correct, logbook, shelf
+from evenwater.screens import correct, learned, logbook
 from evenwater.screens.local_zone import LocalZone, present
 from evenwater.screens.logbook import Taken
-from evenwater.screens.views import Message, Offer
 from evenwater.session import Document, Entry, LogChange
 from evenwater.ui.choice import Choice
+from evenwater.ui.flow import FlowRow
 from evenwater.ui.learning import Learning
 from evenwater.ui.log_chart import SPANS, LogChart
+from evenwater.ui.log_entering import Entering
 from evenwater.ui.log_form import LogForm
 from evenwater.ui.log_list import LogList
-from evenwater.ui.records_pane import JUGS, name_of
+from evenwater.ui.log_transfer import LogTransfer
+from evenwater.ui.plans import Plans
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.theme import GRID, pixels, set_role
 
 FORM_WIDTH = 376
 # As many lines as anybody scrolls through; older ones are found with the chart or exported.
 LINES = 1000
-_AGAIN = "again"
 
 
 class LogSheet(QWidget):
-    """Shows the log of one system."""
+    """Shows the log of one system; ``plan_wanted`` carries the parameter whose plan is to be shown."""
+
+    plan_wanted = Signal(str)
 
     def __init__(
-        self, document: Document, catalogue: Catalogue, learning: Learning, parent: QWidget | None = None
+        self, document: Document, catalogue: Catalogue, learning: Learning, plans: Plans, parent: QWidget | None = None
     ) -> None:
         """Make the sheet, still without a system."""
         super().__init__(parent)
         set_role(self, "page")
         self._document, self._catalogue, self._learning = document, catalogue, learning
+        self._plans = plans
         self._system = ""
-        # Made before the first attempt, so that logging twice is logging once (H15).
-        self._next_id = uuid.uuid4().hex
-        self._changing: Entry | None = None
-        self._sure = False
         self._history: logbook.HistoryView | None = None
         self.header = SheetHeader(document, self)
         self.form = LogForm(catalogue, self)
+        self.entering = Entering(document, catalogue, plans, self.form, self)
         self.shown = Choice("Show", self)
         self.shown.set_options(tuple((name, name.capitalize()) for name in catalogue.parameters))
         self.shown.set_current(next(iter(catalogue.parameters)))
@@ -57,6 +57,7 @@ class LogSheet(QWidget):
         self.spans = [self._button(name) for name, _ in SPANS]
         self.list = LogList(self)
         self.change, self.remove = self._button("&Change entry"), self._button("&Remove entry")
+        self.transfer = LogTransfer(document, catalogue, self)
         self._lay_out()
         self._connect()
 
@@ -79,11 +80,9 @@ class LogSheet(QWidget):
         above.addStretch(1)
         for button in self.spans:
             above.addWidget(button, 0, Qt.AlignmentFlag.AlignVCenter)
-        below = QHBoxLayout()
-        below.setSpacing(GRID)
-        below.addWidget(self.change)
-        below.addWidget(self.remove)
-        below.addStretch(1)
+        below = FlowRow(GRID)
+        for part in (self.change, self.remove, *self.transfer.parts):
+            below.addWidget(part)
         self.used = QLabel(self)
         self.used.setTextFormat(Qt.TextFormat.PlainText)
         self.used.setWordWrap(True)
@@ -112,9 +111,9 @@ class LogSheet(QWidget):
         return label
 
     def _connect(self) -> None:
-        self.form.wanted.connect(self._log)
-        self.form.dropped.connect(self._give_up)
-        self.form.messages.offerChosen.connect(self._log_again)
+        self.entering.saved.connect(self.refresh)
+        self.entering.told.connect(self.header.tell)
+        self.entering.plan_wanted.connect(self.plan_wanted)
         self.shown.chosen.connect(self._show_chart)
         for button in self.spans:
             button.clicked.connect(self._choose_span)
@@ -123,16 +122,17 @@ class LogSheet(QWidget):
         self.list.selectionModel().selectionChanged.connect(self._selected)
         self._document.log.logChanged.connect(self._log_changed)
         self._learning.learned.connect(self._show_learned)
+        self.transfer.told.connect(self.header.tell)
         self._selected()
 
     # Showing
 
     def show_system(self, system_id: str) -> None:
         """Show the log of another system."""
-        if system_id != self._system:
-            self._give_up()
+        self.entering.show_system(system_id)
         self._system = system_id
         self.header.show_system(system_id)
+        self.transfer.show_system(system_id)
         for part in (self.form, self.chart, self.list):
             part.setEnabled(bool(system_id))
         self.refresh()
@@ -140,26 +140,25 @@ class LogSheet(QWidget):
     def refresh(self) -> None:
         """Read the log again."""
         self.header.show_volume(correct.volume_words(self._document.values(self._system)) if self._system else "")
-        self.form.set_jugs(self._jugs())
+        self.form.set_jugs(tuple(self.entering.jugs().items()))
+        self.entering.look_again()
         self._show_chart()
         self._show_list()
 
     def begin_reading(self, parameter: str) -> None:
         """Begin to note a reading of a parameter."""
-        self._give_up()
         self.shown.set_current(parameter)
-        self.form.begin_reading(parameter)
+        self.entering.begin_reading(parameter)
         self._show_chart()
-
-    def _jugs(self) -> tuple[tuple[str, str], ...]:
-        return tuple((stock, name_of(self._document, stock, JUGS)) for stock in self._document.records("stock"))
 
     def _show_list(self) -> None:
         entries = self._document.log.entries(self._system, newest_first=True, limit=LINES) if self._system else []
-        jugs, zone = dict(self._jugs()), present().tzinfo
+        jugs, zone = self.entering.jugs(), present().tzinfo
         self.list.show_rows(
             tuple(logbook.row(e.id, _taken(e, e.at.astimezone(zone)), self._catalogue, jugs) for e in entries)
         )
+        # A list that is filled anew does not say that nothing is chosen any more.
+        self._selected()
 
     def _show_chart(self, *_: object) -> None:
         if not self._system:
@@ -177,7 +176,8 @@ class LogSheet(QWidget):
             np.array([e.value or 0.0 for e in doses], dtype=np.float64),
         )
         at = np.array([e.at.timestamp() for e in exchanges], dtype=np.float64)
-        self._history = logbook.history(parameter, times, values, given, at)
+        projected = self._plans.projections(self._system, name)
+        self._history = replace(logbook.history(parameter, times, values, given, at), projected=projected)
         self.chart.render(self._history)
         self._show_learned()
 
@@ -186,78 +186,25 @@ class LogSheet(QWidget):
         if not self._system or not self.isVisible():
             return
         found = self._learning.ask(self._system, self.shown.current())
-        self.used.setText("Being worked out." if found is None else "\n".join(found.lines))
+        self.used.setText("Being worked out." if found is None else "\n".join((*found.lines, *self._ratio())))
         if found is not None and self._history is not None:
             odd = {at.timestamp() for at in found.odd_at}
             rings = tuple(n for n, at in enumerate(self._history.times.tolist()) if at in odd)
             self.chart.render(replace(self._history, odd=rings))
+
+    def _ratio(self) -> tuple[str, ...]:
+        """Return what calcium and alkalinity say of each other, below either of them."""
+        pair = ("alkalinity", "calcium")
+        if self.shown.current() not in pair:
+            return ()
+        one, other = (self._learning.known(self._system, name) for name in pair)
+        return () if one is None or other is None else learned.ratio_lines(one, other)
 
     def _choose_span(self) -> None:
         button = self.sender()
         for shown, (_, days) in zip(self.spans, SPANS, strict=True):
             if shown is button:
                 self.chart.show_span(days)
-
-    # Logging
-
-    def _log(self) -> None:
-        """Log what stands in the form, or say beside the fields why it cannot be."""
-        if not self._system:
-            return
-        now = present()
-        said = self.form.said()
-        stock = said.get("stock", Typed("")).text
-        batch = self._document.batch_in_use(stock) if stock in self._document.records("stock") else ""
-        jug = shelf.answer_of(self._document.values(batch), self._catalogue) if batch else None
-        water = correct.water(self._document.values(self._system))
-        taken = logbook.take(self.form.kind.current(), said, self._catalogue, now, water, jug)
-        if not isinstance(taken, Taken):
-            self.form.set_messages(taken)
-            return
-        entry = self._entry(taken)
-        if self._changing is None and not self._sure:
-            alike = self._document.log.near_duplicates(entry)
-            if alike:
-                self._ask(alike[-1])
-                return
-        if self._changing is not None:
-            saved = self._document.log.change_entry(entry, self, entry.who, self._changing)
-        else:
-            saved = self._document.log.log((entry,), self)
-        if saved:
-            self.header.tell("Saved." if self._changing is not None else "Logged.")
-            self._begin_next()
-            self.form.clear()
-            self.form.focus_first()
-            self.refresh()
-
-    def _entry(self, taken: Taken) -> Entry:
-        return Entry(
-            id=self._next_id if self._changing is None else self._changing.id,
-            system_id=self._system,
-            kind=taken.kind,  # type: ignore[arg-type]
-            subject=taken.subject,
-            at=taken.at,
-            who=taken.who,
-            fields=taken.fields,
-            value=taken.value,
-        )
-
-    def _ask(self, before: Entry) -> None:
-        """Ask before the same amount is noted twice within minutes (H14, H15)."""
-        said = logbook.row(
-            before.id, _taken(before, before.at.astimezone(present().tzinfo)), self._catalogue, dict(self._jugs())
-        )
-        by = f" by {before.who}" if before.who else ""
-        text = f"{said.what}, {said.amount}, was noted at {before.at.astimezone(present().tzinfo):%H:%M}{by}. Is this another one?"
-        self.form.set_messages((Message(text, "", _AGAIN, (Offer("Yes, log it too", "", ""),)),))
-
-    def _log_again(self, _offer: object) -> None:
-        self._sure = True
-        self._log()
-
-    def _begin_next(self) -> None:
-        self._next_id, self._changing, self._sure = uuid.uuid4().hex, None, False
 
     # Changing
 
@@ -267,32 +214,22 @@ class LogSheet(QWidget):
 
     def _change(self) -> None:
         entry = self._document.log.entry(self.list.chosen())
-        if entry is None or entry.kind not in logbook.FIELDS:
-            return
-        self._begin_next()
-        self._changing = entry
-        said = {**entry.fields, "at": Typed(entry.at.isoformat()), "who": Typed(entry.who)}
-        if entry.kind == logbook.READING:
-            said["parameter"] = Typed(entry.subject)
-        if entry.kind == logbook.DOSE:
-            said["stock"] = Typed(entry.subject)
-        self.form.show_entry(entry.kind, said, changing=True)
-        self.form.focus_first()
-
-    def _give_up(self) -> None:
-        self._begin_next()
-        self.form.clear()
+        if entry is not None and entry.kind in logbook.FIELDS:
+            self.entering.begin_change(entry)
 
     def _remove(self) -> None:
         # No question is asked: the undo button brings it back.
         chosen = self.list.chosen()
-        if chosen and self._document.log.remove_entries((chosen,), self):
+        if not chosen:
+            return
+        if self._document.log.remove_entries((chosen,), self):
             self.header.tell("Removed. Undo brings it back.")
-            self.refresh()
+        # What waits for the disk is gone from here already.
+        self.refresh()
 
     def _log_changed(self, change: LogChange) -> None:
         if (
-            change.initiator is not self
+            change.initiator not in (self, self.entering)
             and self.isVisible()
             and (not change.system_ids or self._system in change.system_ids)
         ):

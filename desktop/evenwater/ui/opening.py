@@ -12,8 +12,9 @@ from evenwater.engine import catalogue
 from evenwater.engine.reasons import Reason
 from evenwater.screens import room_words
 from evenwater.screens.local_zone import present
-from evenwater.session import Document, Paths, open_log
+from evenwater.session import Copy, Document, Paths, open_log, restore_damaged, usable_copy
 from evenwater.session.demo import fill_from
+from evenwater.ui.backups_window import copy_offered
 from evenwater.ui.notice_page import NoticePage
 from evenwater.ui.room import Room
 from evenwater.ui.welcome_page import WelcomePage
@@ -31,15 +32,14 @@ class Opening(QObject):
         self._demo = demo
         self._document: Document | None = None
         self._room: Room | None = None
+        self._copy: Copy | None = None
         self._catalogue = catalogue.load(resources())
 
     def start(self) -> None:
         """Open the log and show the room, the welcome to an empty one, or why it cannot be opened."""
         opened = open_log(self._paths.log, self)
         if isinstance(opened, Reason):
-            page = NoticePage(room_words.sentence(opened), str(self._paths.log))
-            page.again.connect(self.start)
-            self.page_changed.emit(page)
+            self._show_notice(opened)
             return
         self._document = opened
         if self._demo:
@@ -51,6 +51,25 @@ class Opening(QObject):
         welcome.demo_wanted.connect(self._fill_demo)
         welcome.empty_wanted.connect(self._start_empty)
         self.page_changed.emit(welcome)
+
+    def _show_notice(self, reason: Reason) -> None:
+        """Say why the log cannot be opened, and offer the newest copy where the log is damaged."""
+        self._copy = usable_copy(self._paths.log) if reason.code == "store.damaged" else None
+        offer, what_then = copy_offered(self._copy) if self._copy is not None else ("", "")
+        page = NoticePage(room_words.sentence(reason), str(self._paths.log), None, offer, what_then)
+        page.again.connect(self.start)
+        page.restore_wanted.connect(self._restore)
+        self.page_changed.emit(page)
+
+    def _restore(self) -> None:
+        """Put the copy that was offered in the place of the damaged log, and open it."""
+        if self._copy is None:
+            return
+        done = restore_damaged(self._paths.log, self._copy.file)
+        if isinstance(done, Reason):
+            self._show_notice(done)
+        else:
+            self.start()
 
     def room(self) -> Room | None:
         """Return the open fish room, or None."""

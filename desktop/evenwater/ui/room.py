@@ -4,14 +4,24 @@ from __future__ import annotations
 
 from PySide6.QtCore import QItemSelectionModel, QModelIndex, QStringListModel, Qt, Signal, Slot
 from PySide6.QtGui import QAction, QKeySequence, QResizeEvent
-from PySide6.QtWidgets import QAbstractItemView, QHBoxLayout, QListView, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QHBoxLayout,
+    QListView,
+    QPushButton,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
 from evenwater.engine.catalogue import Catalogue
 from evenwater.screens.rounds import Duty
 from evenwater.session import Document
+from evenwater.ui.backups_window import BackupsWindow
 from evenwater.ui.correct_sheet import CorrectSheet
 from evenwater.ui.learning import Learning
 from evenwater.ui.log_sheet import LogSheet
+from evenwater.ui.plans import Plans
 from evenwater.ui.records_pane import JUGS, SYSTEMS, RecordsPane
 from evenwater.ui.rounds_sheet import RoundsSheet
 from evenwater.ui.sheet_header import SheetHeader
@@ -81,17 +91,19 @@ class Room(QWidget):
         self.sheets = SheetList(self)
         self.systems = RecordsPane(document, SYSTEMS, self)
         self.jugs = RecordsPane(document, JUGS, self)
-        self.learning = Learning(document, catalogue, self)
-        self.sheet = CorrectSheet(document, catalogue, self.learning, self)
+        self.plans = Plans(document, catalogue, self)
+        self.learning = Learning(document, catalogue, self.plans, self)
+        self.sheet = CorrectSheet(document, catalogue, self.learning, self.plans, self)
         self.stocks = StocksSheet(document, catalogue, self)
-        self.log = LogSheet(document, catalogue, self.learning, self)
-        self.rounds = RoundsSheet(document, catalogue, self)
-        self.upkeep = UpkeepSheet(document, catalogue, self)
+        self.log = LogSheet(document, catalogue, self.learning, self.plans, self)
+        self.rounds = RoundsSheet(document, catalogue, self.learning, self.plans, self)
+        self.upkeep = UpkeepSheet(document, catalogue, self.learning, self.plans, self)
         self._panes, self._shown = QStackedWidget(self), QStackedWidget(self)
         for pane in (self.systems, self.jugs):
             self._panes.addWidget(pane)
         for sheet in (self.rounds, self.sheet, self.upkeep, self.stocks, self.log):
             self._shown.addWidget(sheet)
+        self.backups: BackupsWindow | None = None
         self.side = QWidget(self)
         self.side.setFixedWidth(pixels(self.font(), _PANE_WIDTH))
         side = QVBoxLayout(self.side)
@@ -99,6 +111,7 @@ class Room(QWidget):
         side.setSpacing(GRID)
         side.addWidget(self.sheets)
         side.addWidget(self._panes, 1)
+        side.addLayout(self._foot())
         layout = QHBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
@@ -108,13 +121,25 @@ class Room(QWidget):
         self.systems.chosen.connect(self._choose_system)
         self.jugs.chosen.connect(self._choose_jug)
         self.sheet.system_wanted.connect(self.systems.choose)
+        self.sheet.reading_wanted.connect(self._note_reading)
         self.stocks.jug_wanted.connect(self.jugs.choose)
         self.rounds.opened.connect(self._open_duty)
         self.upkeep.opened.connect(self._open_parameter)
+        self.log.plan_wanted.connect(self._open_parameter)
         for header in self._headers():
             header.systems.toggled.connect(self._fold)
             header.travelled.connect(self._travelled)
             header.logTravelled.connect(self._log_travelled)
+
+    def _foot(self) -> QHBoxLayout:
+        self.copies = QPushButton("&Backups", self.side)
+        set_role(self.copies, "quiet")
+        self.copies.setAutoDefault(False)
+        self.copies.clicked.connect(self.show_backups)
+        foot = QHBoxLayout()
+        foot.setContentsMargins(GRID, 0, GRID, GRID)
+        foot.addWidget(self.copies)
+        return foot
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Fold the lists away where the sheet needs their width; a button brings them back."""
@@ -143,6 +168,19 @@ class Room(QWidget):
         self.sheet.settle()
         self.stocks.settle()
         self.learning.close()
+        if self.backups is not None:
+            self.backups.settle()
+            self.backups.deleteLater()
+            self.backups = None
+
+    @Slot()
+    def show_backups(self) -> None:
+        """Show the copies of the log in a window of their own."""
+        if self.backups is None:
+            self.backups = BackupsWindow(self._document, self)
+        self.backups.show()
+        self.backups.raise_()
+        self.backups.activateWindow()
 
     def _fold(self, shown: bool) -> None:
         """Show the lists, or fold them away; the buttons of all sheets say so."""
@@ -158,12 +196,15 @@ class Room(QWidget):
         self._shown.setCurrentIndex(number)
         # Else the focus lands on whatever button comes next, and a stray key presses it.
         pane = self.jugs if number == _STOCKS else self.systems
-        if not self.sheets.hasFocus():
+        at_list = self.sheets.hasFocus()
+        if not at_list:
             pane.list.setFocus()
         if number == _STOCKS:
             self.stocks.show_jug(self.jugs.current())
         elif number == _ROUNDS:
             self.rounds.refresh()
+            if not at_list:
+                self.rounds.focus_first()
         elif number == _UPKEEP:
             self.upkeep.show_system(self.systems.current())
         elif number == _LOG:
@@ -175,6 +216,11 @@ class Room(QWidget):
         """Open the correction of a value that is kept."""
         self.sheets.choose(_CORRECT)
         self.sheet.show_parameter(parameter)
+
+    def _note_reading(self, parameter: str) -> None:
+        """Begin to note a reading of a plan that is followed."""
+        self.sheets.choose(_LOG)
+        self.log.begin_reading(parameter)
 
     def _open_duty(self, duty: Duty) -> None:
         """Open what a line of the rounds is about."""

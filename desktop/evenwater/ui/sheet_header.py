@@ -7,8 +7,9 @@ from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from evenwater.engine.reasons import Reason
-from evenwater.screens import room_words
+from evenwater.screens import backup_words, room_words
 from evenwater.session import Document, Label, UndoState
+from evenwater.ui.plain_text import ElidedLabel, plain_tip
 from evenwater.ui.theme import GRID, set_role
 
 _TOLD_MS = 10_000
@@ -35,7 +36,7 @@ class SheetHeader(QWidget):
         self._sheet = parent
         self._document = document
         self._system = ""
-        self.name = QLabel(self)
+        self.name = ElidedLabel(self)
         set_role(self.name, "heading")
         self.volume = QLabel(self)
         self.told = QLabel(self)
@@ -43,6 +44,9 @@ class SheetHeader(QWidget):
             set_role(label, "muted")
         for label in (self.name, self.volume, self.told):
             label.setTextFormat(Qt.TextFormat.PlainText)
+        # A long sentence takes a second line; it must not widen the window.
+        self.told.setWordWrap(True)
+        self.told.setMinimumSize(1, 1)
         self.systems = QPushButton("&Fish room", self)
         self.systems.setCheckable(True)
         self.systems.setAutoDefault(False)
@@ -52,7 +56,7 @@ class SheetHeader(QWidget):
         self.redo = self._button("Redo", QKeySequence.StandardKey.Redo)
         self._quiet = QTimer(self)
         self._quiet.setSingleShot(True)
-        self._quiet.timeout.connect(self.told.clear)
+        self._quiet.timeout.connect(self._hush)
         row = QHBoxLayout()
         row.setSpacing(GRID)
         row.addWidget(self.systems)
@@ -70,7 +74,9 @@ class SheetHeader(QWidget):
         document.changed.connect(self._refresh)
         document.saveFailed.connect(self._save_failed)
         document.saveRestored.connect(self._save_restored)
+        document.backupFaultChanged.connect(self._hush)
         self._show_state(UndoState(document.undo_text(), document.redo_text()))
+        self._hush()
 
     def show_system(self, system_id: str) -> None:
         """Name another system."""
@@ -85,7 +91,7 @@ class SheetHeader(QWidget):
         """Show what was just done, for ten seconds."""
         set_role(self.told, "muted")
         self.told.setText(sentence)
-        self.told.setToolTip(sentence)
+        self.told.setToolTip(plain_tip(sentence))
         self._quiet.start(_TOLD_MS)
 
     def _button(self, text: str, key: QKeySequence.StandardKey) -> QPushButton:
@@ -126,6 +132,15 @@ class SheetHeader(QWidget):
 
     def _words(self, verb: str, label: Label | None) -> str:
         return verb if label is None else room_words.step_words(verb, label.code, label.kind, label.field)
+
+    def _hush(self, *_: object) -> None:
+        """Say nothing any more, but that there is no copy of the day as long as there is none."""
+        if self._document.unsaved():
+            return
+        fault = self._document.backup_fault()
+        set_role(self.told, "stop" if fault is not None else "muted")
+        self.told.setText("" if fault is None else f"\u25b2 {backup_words.no_copy(fault)}")
+        self.told.setToolTip(self.told.text())
 
     def _save_failed(self, reason: Reason) -> None:
         self._quiet.stop()

@@ -239,6 +239,7 @@ QListView[role="rows"]::item {{ min-height: {px(BUTTON_HEIGHT)}; padding: 2px 8p
     border-bottom: 1px solid {t.faint}; }}
 QListView[role="rows"]::item:selected {{ background: {t.leaf}; color: {t.ink}; border-left: 4px solid {t.blue}; }}
 QListView[role="rows"]:focus {{ border: 2px solid {t.blue}; }}
+QListView[role="lines"], QListView[role="lines"]:focus {{ background: {t.paper}; border: none; }}
 QTableView {{ gridline-color: {t.faint}; }}
 QTableView[role="plain"] {{ border: none; background: transparent; }}
 QTableView::item {{ padding: 4px 8px; }}

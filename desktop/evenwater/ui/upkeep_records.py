@@ -6,25 +6,42 @@ from typing import Any
 
 from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.quantities import Typed
-from evenwater.screens import correct
+from evenwater.screens import correct, following
+from evenwater.screens.local_zone import present
 from evenwater.session import Document
+from evenwater.ui.learning import Learning
+from evenwater.ui.plans import Plans
 
 
 class UpkeepRecords:
     """Reads the corrections of one system as an upkeep: the same use, jug and pump keep a value and raise it."""
 
-    def __init__(self, document: Document, catalogue: Catalogue) -> None:
+    def __init__(self, document: Document, catalogue: Catalogue, learning: Learning, plans: Plans) -> None:
         """Start without a system."""
-        self._document, self._catalogue = document, catalogue
+        self._document, self._catalogue, self._learning, self._plans = document, catalogue, learning, plans
         self.system = ""
 
     def kept(self) -> tuple[str, ...]:
-        """Return the parameters for which a use, a jug or a pump was chosen, in the order of the data file."""
+        """Return the parameters whose use is known, in the order of the data file.
+
+        It was typed; or it was learned from the log, where a jug and a pump are chosen to keep the value.
+        """
         return tuple(name for name in self._catalogue.parameters if self._is_kept(name))
 
     def _is_kept(self, parameter: str) -> bool:
         values = self._document.values(f"{self.system}:{parameter}")
-        return bool(values.get("daily_use", Typed("")).text.strip())
+        if values.get("daily_use", Typed("")).text.strip():
+            return True
+        chosen = all(values.get(kind, Typed("")).text in self._document.records(kind) for kind in ("stock", "pump"))
+        return chosen and self._learned(parameter) is not None
+
+    def typed(self, parameter: str) -> bool:
+        """Return whether the keeper typed the use: then it is never replaced."""
+        return bool(self._document.value(f"{self.system}:{parameter}", "daily_use").text.strip())
+
+    def _learned(self, parameter: str) -> Typed | None:
+        found = self._learning.known(self.system, parameter)
+        return None if found is None else found.use
 
     def raw(self) -> dict[str, Any]:
         """Return the question that the records make, as a question file of the kind ``upkeep`` has it."""
@@ -45,9 +62,15 @@ class UpkeepRecords:
             for field in ("measured", "daily_use"):
                 if field in question["change"]:
                     item[field] = question["change"][field]
+            if not self.typed(name):
+                item["daily_use"] = self._learned(name)
             items.append(item)
         table = correct.raw_question("", system, {}, {}, {})["system"]
         raw: dict[str, Any] = {"kind": "upkeep", "system": table, "item": items}
+        kept = [self._plans.kept(plan) for plan in self._plans.live() if plan.system_id == self.system]
+        left = [following.planned(plan, present()) for plan in kept if plan is not None]
+        if any(left):
+            raw["planned"] = [table for table in left if table is not None]
         exchanged = system.get("exchanged", Typed(""))
         if exchanged.text.strip():
             raw["exchange"] = {"per_day": exchanged}

@@ -7,13 +7,15 @@ from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QPushButton, QSc
 
 from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.quantities import Typed
-from evenwater.screens import correct, upkeep, words
+from evenwater.screens import correct, learned, upkeep, words
 from evenwater.screens.local_zone import present
 from evenwater.screens.upkeep import EXCHANGED, UpkeepRow, UpkeepView
 from evenwater.screens.views import Message
 from evenwater.session import Change, Document, RecordsChange
 from evenwater.ui.answer_parts import MessageList, Sentence
+from evenwater.ui.learning import Learning
 from evenwater.ui.limit_bars import LimitBars, near_and_far
+from evenwater.ui.plans import Plans
 from evenwater.ui.quantity_field import QuantityField
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.theme import GRID, pixels, set_role
@@ -21,6 +23,8 @@ from evenwater.ui.upkeep_records import UpkeepRecords
 
 NOTHING = "Nothing is kept yet. Enter on the Correct sheet what the tank uses in a day, its jug and its pump."
 _FIELD_WIDTH = 260
+# Once a minute, so that the dates on which jugs are empty stay true.
+_REFRESH_MS = 60_000
 _HEADS = ("", "mL per hour", "Set on the pump", "In the jug", "The jug is empty")
 _SPAN_HEADS = ("In time", "", "a week", "a month", "a year", "settles at")
 
@@ -73,12 +77,14 @@ class UpkeepSheet(QWidget):
 
     opened = Signal(str)
 
-    def __init__(self, document: Document, catalogue: Catalogue, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, document: Document, catalogue: Catalogue, learning: Learning, plans: Plans, parent: QWidget | None = None
+    ) -> None:
         """Make the sheet, still without a system."""
         super().__init__(parent)
         set_role(self, "page")
-        self._document, self._catalogue = document, catalogue
-        self.records = UpkeepRecords(document, catalogue)
+        self._document, self._catalogue, self._learning = document, catalogue, learning
+        self.records = UpkeepRecords(document, catalogue, learning, plans)
         self.view = UpkeepView("empty")
         self.header = SheetHeader(document, self)
         self.exchanged = QuantityField("Water exchanged", EXCHANGED, words.sentence, self)
@@ -100,12 +106,18 @@ class UpkeepSheet(QWidget):
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
         self._soon.setInterval(0)
+        self._minute = QTimer(self)
+        self._minute.setInterval(_REFRESH_MS)
+        self._minute.timeout.connect(self._again)
+        self._minute.start()
         self._lay_out()
         self.exchanged.edited.connect(self._edited)
         self.exchanged.committed.connect(document.commit_point)
         self._soon.timeout.connect(self.recompute)
         document.changed.connect(self._changed)
         document.recordsChanged.connect(self._records_changed)
+        for signal in (learning.learned, plans.changed, document.log.logChanged):
+            signal.connect(self._again)
 
     def _button(self, parameter: str) -> QPushButton:
         button = QPushButton(parameter.capitalize(), self)
@@ -177,6 +189,29 @@ class UpkeepSheet(QWidget):
             upkeep.evaluate(self.records.raw(), self._catalogue, present()).view if kept else UpkeepView("empty")
         )
         self._show(self.view)
+        self._learn()
+
+    def _again(self, *_: object) -> None:
+        if self.isVisible():
+            self._soon.start()
+
+    def _learn(self) -> None:
+        """Let the log be asked for one use after the other; each answer comes back here."""
+        system = self.records.system
+        for name in self._catalogue.parameters if system and self.isVisible() else ():
+            logged = self._document.log.latest(system, "reading", name) is not None
+            if logged and self._learning.ask(system, name) is None:
+                return
+
+    def _log_says(self, parameter: str) -> str:
+        """Return what the log says of a use, with its interval and its age."""
+        found = self._learning.known(self.records.system, parameter.lower())
+        return "" if found is None else found.offer
+
+    def _ratio(self) -> tuple[str, ...]:
+        """Return what the log says of calcium against alkalinity."""
+        found = [self._learning.known(self.records.system, name) for name in ("alkalinity", "calcium")]
+        return () if found[0] is None or found[1] is None else learned.ratio_lines(found[0], found[1])
 
     def _show(self, view: UpkeepView) -> None:
         said = (*view.hazards, *view.cautions)
@@ -193,7 +228,7 @@ class UpkeepSheet(QWidget):
         self.bars.setVisible(bool(near))
         self._far.setText(far)
         self._far.setVisible(bool(far))
-        self.remarks.set_messages(tuple(Message(text) for text in (*view.remarks, *view.rules)))
+        self.remarks.set_messages(tuple(Message(text) for text in (*view.remarks, *self._ratio(), *view.rules)))
         self.spans.set_rows(tuple((s.what, s.how, s.week, s.month, s.year, s.settles) for s in view.spans))
         self.lines.set_rows(tuple((line.what, line.how, line.gives) for line in view.lines))
 
@@ -206,9 +241,16 @@ class UpkeepSheet(QWidget):
             return Message(f"{kept[int(number) - 1].capitalize()}: {message.text}", "", message.code)
         return message
 
+    def _used(self, row: UpkeepRow) -> str:
+        """Return the use with where it comes from, and beside a typed one what the log says."""
+        from_log = self._log_says(row.parameter)
+        if not self.records.typed(row.parameter.lower()):
+            return from_log
+        return "\n".join(filter(None, (f"used: {row.use}", from_log)))
+
     def _row(self, row: UpkeepRow) -> tuple[str, ...]:
         return (
-            "\n".join(filter(None, (row.parameter, f"used: {row.use}", row.share))),
+            "\n".join(filter(None, (row.parameter, self._used(row), row.share))),
             row.per_hour or "nothing is dosed",
             "\n".join(
                 filter(None, (row.dose, row.run_time, f"{row.in_24_hours} in 24 hours" if row.in_24_hours else ""))

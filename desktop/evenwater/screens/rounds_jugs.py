@@ -1,0 +1,180 @@
+"""How long the jugs last: what is in one by its batch, the doses logged and the daily rate, and when that is due."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, replace
+from datetime import UTC, datetime, timedelta
+
+from evenwater.engine.fields import MADE_UP_TO
+from evenwater.engine.quantities import Typed, to_canonical
+from evenwater.engine.reader import Ok, read
+from evenwater.screens.rounds_room import DUE, JUG, ORDER, RUNS_OUT_AHEAD, SOON, WRONG, Clock, Contents, Duty, Room
+from evenwater.screens.shown import about
+
+LOGGED, RATE, UNSURE = "logged", "rate", "unsure"
+_DAY = timedelta(days=1)
+# Where the log has less than this share of what the daily rate has taken, not every dose was logged, or not every one
+# was given; nobody knows which. Common practice, no source.
+_LOGGED_SHARE = 0.5
+# A rest below this [mL] is no dose.
+_NOTHING_ML = 1e-6
+# Further ahead nobody needs a date.
+_LONGEST_DAYS = 3650.0
+
+
+def made_up_ml(batch: Mapping[str, Typed]) -> float | None:
+    """Return what a batch was made up to.
+
+    Parameters
+    ----------
+    batch : mapping of str to Typed
+        The batch's fields.
+
+    Returns
+    -------
+    float or None
+        Volume [mL], or None while it cannot be read.
+    """
+    typed = batch.get("made_up_to", Typed(""))
+    found = read(typed.text, MADE_UP_TO, typed.unit)
+    if not isinstance(found, Ok):
+        return None
+    return 1000.0 * to_canonical(float(found.entered.number), MADE_UP_TO.kind, found.entered.unit)
+
+
+@dataclass(frozen=True)
+class Drawn:
+    """What one system takes from a jug: dosed in a day [mL], logged since the batch was put in use [mL], last logged."""
+
+    per_day_ml: float = 0.0
+    logged_ml: float = 0.0
+    last: datetime | None = None
+
+
+def filled(
+    jug: Contents, made_ml: float | None, since: datetime | None, drawn: Sequence[Drawn], now: datetime
+) -> Contents:
+    """Return a jug with what is left in it and when it is empty, as far as that is known.
+
+    Logged doses count as logged. After the last one of a system, and of a system that logs none since the batch was put
+    in use, the daily rate counts: whoever stops writing has likelier not stopped the pump.
+
+    Parameters
+    ----------
+    jug : Contents
+        The jug.
+    made_ml : float or None
+        What its batch was made up to [mL].
+    since : datetime or None
+        When it was put in use.
+    drawn : sequence of Drawn
+        What each system takes from it.
+    now : datetime
+        The present.
+
+    Returns
+    -------
+    Contents
+        The jug; unchanged when nothing is known.
+    """
+    if made_ml is None or since is None:
+        return jug
+    now, since = now.astimezone(UTC), since.astimezone(UTC)
+    lasts = [each.last.astimezone(UTC) for each in drawn if each.last is not None and each.logged_ml > 0.0]
+    until = max(lasts, default=None)
+    per_day, logged = (math.fsum(figures) for figures in ([d.per_day_ml for d in drawn], [d.logged_ml for d in drawn]))
+    jug = replace(jug, since=since, until=until, per_day=per_day if per_day > 0.0 else None)
+    if until is not None and logged >= made_ml - _NOTHING_ML:
+        return replace(jug, amount=0.0, runs_out=until, basis=LOGGED)
+    if per_day <= 0.0:
+        return jug if until is None else replace(jug, amount=made_ml - logged, basis=LOGGED)
+    by_rate = per_day * _days(since, now)
+    used = math.fsum(d.logged_ml + d.per_day_ml * _days(d.last or since, now) for d in drawn)
+    basis = RATE if until is None else LOGGED
+    if until is not None and used < _LOGGED_SHARE * min(by_rate, made_ml):
+        used, basis = by_rate, UNSURE
+    ahead = (made_ml - used) / per_day
+    runs_out = now + timedelta(days=ahead) if ahead <= _LONGEST_DAYS else None
+    return replace(jug, amount=max(made_ml - used, 0.0), runs_out=runs_out, basis=basis)
+
+
+def _days(begin: datetime, end: datetime) -> float:
+    return max((end - begin.astimezone(UTC)) / _DAY, 0.0)
+
+
+def jugs(room: Room, clock: Clock) -> Iterator[Duty]:
+    """Yield a line for each jug that is empty, soon empty, or too old; never two for one jug.
+
+    Parameters
+    ----------
+    room : Room
+        The fish room.
+    clock : Clock
+        The present.
+
+    Yields
+    ------
+    Duty
+        Most urgent first of the reasons of one jug, which stand in one line.
+    """
+    for jug in room.jugs:
+        found = [each for each in (_empty(jug, clock), _old(jug, clock)) if each is not None]
+        if not found:
+            continue
+        first = min(found, key=lambda duty: ORDER.index(duty.urgency))
+        yield replace(
+            first,
+            at=min(duty.at for duty in found),
+            why=" ".join(duty.why for duty in found),
+            plain=" ".join(duty.plain for duty in found),
+        )
+
+
+def _old(jug: Contents, clock: Clock) -> Duty | None:
+    urgency = None if jug.use_by is None else clock.urgency(jug.use_by)
+    if jug.use_by is None or urgency is None:
+        return None
+    why = f"Its batch {'was' if urgency == DUE else 'is'} to be used by {clock.day(jug.use_by)}."
+    return _duty(jug, urgency, jug.use_by, "Mix a new batch", why, why)
+
+
+def _empty(jug: Contents, clock: Clock) -> Duty | None:
+    """Return the line of a jug that runs out: wrong when it is empty, due a day before, soon five days before."""
+    at = jug.runs_out
+    if at is None or clock.urgency(at, RUNS_OUT_AHEAD) is None:
+        return None
+    gone = at <= clock.now
+    if jug.basis == UNSURE:
+        # Whether the pump stood still or the keeper did not write is not known: nothing is claimed.
+        plain = f"By the daily rate it {_would(gone)} {clock.day(at)}."
+        why = f"At {about(jug.per_day or 0.0)} a day it {_would(gone)} {clock.day(at)}, but far less is logged."
+        return _duty(jug, _early(at, clock, DUE), at, "Look how much is left", why, plain)
+    urgency = _early(at, clock, WRONG)
+    if jug.basis == LOGGED and jug.until is not None and at <= jug.until:
+        why = plain = "By the doses logged it is empty."
+    elif jug.basis == LOGGED and jug.until is not None:
+        plain = f"It {_would(gone)} {clock.day(at)}, reckoned from the doses logged."
+        logged = f"reckoned from the doses logged until {clock.day(jug.until)}"
+        why = f"At {about(jug.per_day or 0.0)} a day it {_would(gone)} {clock.day(at)}, {logged}."
+    else:
+        plain = f"By the daily rate it {_would(gone)} {clock.day(at)}."
+        since = f" since {clock.day(jug.since)}" if jug.since is not None else ""
+        why = f"At {about(jug.per_day or 0.0)} a day{since} it {_would(gone)} {clock.day(at)}; no dose is logged."
+    # What is only reckoned to be empty is looked at first.
+    certain = not gone or (jug.until is not None and at <= jug.until)
+    return _duty(jug, urgency, at, "Mix a new batch" if certain else "Look how much is left", why, plain)
+
+
+def _early(at: datetime, clock: Clock, gone: str) -> str:
+    """Return how urgent a jug is: ``gone`` when it is empty, due a day before, soon before that."""
+    return gone if at <= clock.now else DUE if at <= clock.now + _DAY else SOON
+
+
+def _would(gone: bool) -> str:
+    return "would be empty since" if gone else "is empty on"
+
+
+def _duty(jug: Contents, urgency: str, at: datetime, what: str, why: str, plain: str) -> Duty:
+    return Duty(urgency, at, jug.name, what, why, "Stocks", jug.stock_id, "", JUG, jug.stock_id, plain)

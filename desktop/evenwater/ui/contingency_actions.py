@@ -1,0 +1,162 @@
+"""The contingency cards of the plan that is shown: looked at in a window of their own, and saved or printed from there."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from pathlib import Path
+
+from PySide6.QtCore import QObject, QTimer, Signal
+from PySide6.QtPrintSupport import QPrinter
+from PySide6.QtWidgets import QPushButton, QWidget
+
+from evenwater.card.failures import CardFailed
+from evenwater.card.output import print_card, write_pdf
+from evenwater.screens import correct, room_words
+from evenwater.screens.contingency import contingencies
+from evenwater.screens.contingency_views import ContingencySet
+from evenwater.ui.card_paper import card_paper, keep_card_paper
+from evenwater.ui.card_preview import CardPreview
+from evenwater.ui.dialogs import Dialogs
+from evenwater.ui.theme import set_role
+
+# Eight pages take a fifth of a second: they are painted when the keeper stops typing.
+_PAINT_AFTER_MS = 250
+NO_PLAN = "There is no plan to follow now, so there are no contingency cards. Take down those of an older plan."
+
+
+class ContingencyActions(QObject):
+    """Owns the button that opens the cards, and the two in their window; ``told`` carries a sentence for the status line.
+
+    The cards carry the id of the plan, so none is registered: the dose card beside them is.
+    """
+
+    told = Signal(str)
+
+    def __init__(self, owner: QWidget) -> None:
+        """Make the button over ``owner``."""
+        super().__init__(owner)
+        self._owner = owner
+        self._plan: correct.Plan | None = None
+        self._now: datetime | None = None
+        self._batch = self._mixed_on = ""
+        self._preview: CardPreview | None = None
+        self._dialogs: Dialogs | None = None
+        self._soon = QTimer(self)
+        self._soon.setSingleShot(True)
+        self._soon.setInterval(_PAINT_AFTER_MS)
+        self._soon.timeout.connect(self._show_preview)
+        self.show = QPushButton("&Contingency cards", owner)
+        self.show.setToolTip(
+            "Four cards for whoever looks after the tank: high test, missed days, failed pump, new batch."
+        )
+        self.save = QPushButton("&Save all as PDF", owner)
+        self.print = QPushButton("&Print all", owner)
+        for button in (self.show, self.save, self.print):
+            set_role(button, "large")
+            button.setAutoDefault(False)
+            button.setEnabled(False)
+        for button in (self.save, self.print):
+            # They stand in the cards' own window once it is opened.
+            button.hide()
+        self.show.clicked.connect(self._look)
+        self.save.clicked.connect(self._save)
+        self.print.clicked.connect(self._print)
+
+    def set_plan(self, plan: correct.Plan | None, now: datetime, batch_id: str, mixed_on: str) -> None:
+        """Take over the plan that may be followed, and the batch it is reckoned for; None when there is no such plan."""
+        self._plan, self._now, self._batch, self._mixed_on = plan, now, batch_id, mixed_on
+        for button in (self.show, self.save, self.print):
+            button.setEnabled(plan is not None)
+        if plan is None:
+            # At once: nobody may go on reading cards that hold no longer.
+            self._show_preview()
+        else:
+            self._soon.start()
+
+    def suspend(self) -> None:
+        """Make no cards until the next plan is set; what is shown stays for that moment."""
+        self._plan = None
+
+    def forget(self) -> None:
+        """Let go of the plan: another question is shown."""
+        self._plan = None
+        for button in (self.show, self.save, self.print):
+            button.setEnabled(False)
+        self._show_preview()
+
+    def cards(self) -> ContingencySet | None:
+        """Return the cards of the plan that may be followed now, or None."""
+        if self._plan is None or self._now is None:
+            return None
+        return ContingencySet(contingencies(self._plan.answer, self._now, self._batch, self._mixed_on))
+
+    def write(self, path: Path) -> None:
+        """Write all cards to one PDF file."""
+        cards = self.cards()
+        if cards is None:
+            return
+        try:
+            write_pdf(path, cards, card_paper())
+        except CardFailed as error:
+            self._tell(room_words.sentence(error.reason))
+            return
+        self._tell(f"Contingency cards of plan {cards.plan_id} saved as {path.name}. Hang them beside its dose card.")
+
+    def send(self, printer: QPrinter) -> None:
+        """Print all cards."""
+        cards = self.cards()
+        if cards is None:
+            return
+        try:
+            print_card(printer, cards, card_paper())
+        except CardFailed as error:
+            self._tell(room_words.sentence(error.reason))
+            return
+        self._tell(f"Contingency cards of plan {cards.plan_id} sent to the printer. Hang them beside its dose card.")
+
+    def set_paper(self, name: str) -> None:
+        """Keep the paper for the next cards."""
+        keep_card_paper(name)
+
+    def close(self) -> None:
+        """Close the cards' window."""
+        if self._preview is not None:
+            self._preview.close()
+
+    def _tell(self, words: str) -> None:
+        self.told.emit(words)
+        if self._preview is not None:
+            # The status line lies behind the cards' window.
+            self._preview.say(words)
+
+    def _save(self) -> None:
+        if self._plan is not None and self._dialogs is not None:
+            self._dialogs.save_pdf(
+                f"contingency cards {self._plan.plan_id}.pdf", self.write, "Save contingency cards as PDF"
+            )
+
+    def _print(self) -> None:
+        if self._plan is not None and self._dialogs is not None and not self._dialogs.printer(self.send):
+            self._tell("No printer is set up on this computer. Save the cards as PDF instead.")
+
+    def _look(self) -> None:
+        if self._preview is None:
+            self._preview = CardPreview(self._owner, "Contingency cards")
+            self._preview.paper_chosen.connect(self.set_paper)
+            for button in (self.save, self.print):
+                self._preview.add_action(button)
+            self._dialogs = Dialogs(self._preview)
+        self._preview.say("")
+        self._preview.show()
+        self._preview.raise_()
+        self._show_preview()
+
+    def _show_preview(self) -> None:
+        self._soon.stop()
+        if self._preview is None or not self._preview.isVisible():
+            return
+        cards = self.cards()
+        if cards is None:
+            self._preview.clear(NO_PLAN)
+        else:
+            self._preview.show_card(cards, card_paper().name)

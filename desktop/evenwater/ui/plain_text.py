@@ -1,0 +1,47 @@
+"""Words that keepers wrote, shown as they stand: never taken for markup, never pushing anything out of the window."""
+
+from __future__ import annotations
+
+from html import escape
+
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QPainter, QPaintEvent
+from PySide6.QtWidgets import QLabel, QWidget
+
+# So much of a name is seen at the least, in widths of a letter.
+_LEAST_LETTERS = 8
+
+
+def plain_tip(words: str) -> str:
+    """Return words for a tool tip, which Qt would take for rich text where they look like it."""
+    return f"<span>{escape(words)}</span>" if words else ""
+
+
+class ElidedLabel(QLabel):
+    """One line of plain text that ends in dots where there is no room for it; the tip and the accessible name have all of it."""
+
+    def __init__(self, parent: QWidget) -> None:
+        """Make an empty label."""
+        super().__init__(parent)
+        self.setTextFormat(Qt.TextFormat.PlainText)
+
+    def setText(self, text: str) -> None:
+        """Show other words."""
+        super().setText(text)
+        self.setToolTip(plain_tip(text))
+
+    def minimumSizeHint(self) -> QSize:
+        """Ask for a few letters."""
+        hint = super().minimumSizeHint()
+        least = self.fontMetrics().averageCharWidth() * _LEAST_LETTERS
+        return QSize(min(hint.width(), least), hint.height())
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Paint the words, or as many as there is room for."""
+        if super().sizeHint().width() <= self.width():
+            super().paintEvent(event)
+            return
+        text = self.fontMetrics().elidedText(self.text(), Qt.TextElideMode.ElideRight, self.contentsRect().width())
+        with QPainter(self) as painter:
+            painter.setPen(self.palette().color(self.foregroundRole()))
+            painter.drawText(self.contentsRect(), int(self.alignment()), text)
