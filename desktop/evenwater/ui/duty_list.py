@@ -15,7 +15,17 @@ from PySide6.QtCore import (
     Qt,
     Signal,
 )
-from PySide6.QtGui import QColor, QFocusEvent, QFont, QFontMetrics, QGuiApplication, QKeyEvent, QPainter, QResizeEvent
+from PySide6.QtGui import (
+    QColor,
+    QFocusEvent,
+    QFont,
+    QFontMetrics,
+    QGuiApplication,
+    QKeyEvent,
+    QMouseEvent,
+    QPainter,
+    QResizeEvent,
+)
 from PySide6.QtWidgets import QAbstractItemView, QListView, QStyle, QStyledItemDelegate, QStyleOptionViewItem, QWidget
 
 from evenwater.screens import rounds
@@ -177,14 +187,19 @@ class DutyList(QListView):
         self.setMouseTracking(True)
         self.setAccessibleName("What is wrong and what is due")
         set_role(self, "lines")
+        self._moved = False
         self.clicked.connect(self._open)
 
     def show_duties(self, duties: Sequence[Duty]) -> None:
-        """Show these duties; the chosen line stays chosen while it is there, else the one in its place is."""
+        """Show these duties; the line that was moved to stays chosen while it is there, else the one in its place is."""
         before, row, height = self.chosen(), self.currentIndex().row(), self.verticalScrollBar().value()
         if not self.lines.set_duties(duties) or before is None:
             return
         rows = [n for n, line in enumerate(self.lines.lines) if isinstance(line, Duty)]
+        if not self._moved and row <= 1 and rows:
+            # Nobody has gone anywhere yet: the most urgent line is chosen, also when it comes last.
+            self.setCurrentIndex(self.lines.index(rows[0]))
+            return
         same = [n for n in rows if self._duty(n).key == before.key]
         near = same or sorted(rows, key=lambda n: abs(n - row))
         if near:
@@ -203,6 +218,7 @@ class DutyList(QListView):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Open the chosen line with Enter or Space; Home goes to the first line, which stands below a head."""
+        self._moved = True
         if event.key() == Qt.Key.Key_Home and self.lines.lines:
             self.setCurrentIndex(self.lines.index(1))
             self.scrollToTop()
@@ -223,6 +239,11 @@ class DutyList(QListView):
         super().resizeEvent(event)
         if event.size().width() != event.oldSize().width():
             self.scheduleDelayedItemsLayout()
+
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Take the choice into the keeper's hand."""
+        self._moved = True
+        super().mousePressEvent(event)
 
     def _duty(self, row: int) -> Duty:
         line = self.lines.lines[row]

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import cast
+
 from PySide6.QtCore import QItemSelectionModel, QModelIndex, QStringListModel, Qt, Signal, Slot
 from PySide6.QtGui import QAction, QKeySequence, QResizeEvent
 from PySide6.QtWidgets import (
@@ -24,7 +26,6 @@ from evenwater.ui.log_sheet import LogSheet
 from evenwater.ui.plans import Plans
 from evenwater.ui.records_pane import JUGS, SYSTEMS, RecordsPane
 from evenwater.ui.rounds_sheet import RoundsSheet
-from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.stocks_sheet import StocksSheet
 from evenwater.ui.theme import GRID, pixels, set_role
 from evenwater.ui.upkeep_sheet import UpkeepSheet
@@ -32,7 +33,10 @@ from evenwater.ui.upkeep_sheet import UpkeepSheet
 _PANE_WIDTH = 18 * GRID
 _ROOMY_WIDTH = 1180
 SHEETS = ("Rounds", "Correct", "Upkeep", "Stocks", "Log")
-_ROUNDS, _CORRECT, _UPKEEP, _STOCKS, _LOG = range(len(SHEETS))
+_ROUNDS, _CORRECT, _UPKEEP, _STOCKS, _LOG = SHEETS
+# Sheets about a jug and not about a system.
+_OF_JUGS = (_STOCKS,)
+_Sheet = RoundsSheet | CorrectSheet | UpkeepSheet | StocksSheet | LogSheet
 
 
 class SheetList(QListView):
@@ -58,7 +62,7 @@ class SheetList(QListView):
             action.setShortcutContext(Qt.ShortcutContext.WindowShortcut)
             action.triggered.connect(self._jump)
             parent.addAction(action)
-        self.choose(_CORRECT)
+        self.choose(SHEETS.index(_CORRECT))
 
     def choose(self, number: int) -> None:
         """Choose a sheet."""
@@ -80,10 +84,13 @@ class SheetList(QListView):
 
 
 class Room(QWidget):
-    """Puts the parts beside each other; a sheet shows the record that is chosen in the list below the sheets' names."""
+    """Puts the parts beside each other; a sheet shows the record that is chosen in the list below the sheets' names.
+
+    A sheet is made when it is first wanted: most of an evening is spent on two or three of them.
+    """
 
     def __init__(self, document: Document, catalogue: Catalogue, parent: QWidget | None = None) -> None:
-        """Make the parts of the room."""
+        """Make the lists and the first sheet."""
         super().__init__(parent)
         set_role(self, "page")
         self._document, self._catalogue = document, catalogue
@@ -93,16 +100,10 @@ class Room(QWidget):
         self.jugs = RecordsPane(document, JUGS, self)
         self.plans = Plans(document, catalogue, self)
         self.learning = Learning(document, catalogue, self.plans, self)
-        self.sheet = CorrectSheet(document, catalogue, self.learning, self.plans, self)
-        self.stocks = StocksSheet(document, catalogue, self)
-        self.log = LogSheet(document, catalogue, self.learning, self.plans, self)
-        self.rounds = RoundsSheet(document, catalogue, self.learning, self.plans, self)
-        self.upkeep = UpkeepSheet(document, catalogue, self.learning, self.plans, self)
         self._panes, self._shown = QStackedWidget(self), QStackedWidget(self)
         for pane in (self.systems, self.jugs):
             self._panes.addWidget(pane)
-        for sheet in (self.rounds, self.sheet, self.upkeep, self.stocks, self.log):
-            self._shown.addWidget(sheet)
+        self._made: dict[str, _Sheet] = {}
         self.backups: BackupsWindow | None = None
         self.side = QWidget(self)
         self.side.setFixedWidth(pixels(self.font(), _PANE_WIDTH))
@@ -120,19 +121,72 @@ class Room(QWidget):
         self.sheets.sheetChosen.connect(self.show_sheet)
         self.systems.chosen.connect(self._choose_system)
         self.jugs.chosen.connect(self._choose_jug)
-        self.sheet.system_wanted.connect(self.systems.choose)
-        self.sheet.reading_wanted.connect(self._note_reading)
-        self.stocks.jug_wanted.connect(self.jugs.choose)
-        self.rounds.opened.connect(self._open_duty)
-        self.upkeep.opened.connect(self._open_parameter)
-        self.log.plan_wanted.connect(self._open_parameter)
-        for header in self._headers():
-            header.systems.toggled.connect(self._fold)
-            header.travelled.connect(self._travelled)
-            header.logTravelled.connect(self._log_travelled)
+
+    # The sheets
+
+    @property
+    def rounds(self) -> RoundsSheet:
+        """What is due in the whole room."""
+        if _ROUNDS not in self._made:
+            sheet = RoundsSheet(self._document, self._catalogue, self.learning, self.plans, self)
+            sheet.opened.connect(self._open_duty)
+            self._take_in(_ROUNDS, sheet)
+        return cast(RoundsSheet, self._made[_ROUNDS])
+
+    @property
+    def sheet(self) -> CorrectSheet:
+        """A correction."""
+        if _CORRECT not in self._made:
+            sheet = CorrectSheet(self._document, self._catalogue, self.learning, self.plans, self)
+            sheet.system_wanted.connect(self.systems.choose)
+            sheet.reading_wanted.connect(self._note_reading)
+            self._take_in(_CORRECT, sheet)
+        return cast(CorrectSheet, self._made[_CORRECT])
+
+    @property
+    def upkeep(self) -> UpkeepSheet:
+        """What keeps the values where they are."""
+        if _UPKEEP not in self._made:
+            sheet = UpkeepSheet(self._document, self._catalogue, self.learning, self.plans, self)
+            sheet.opened.connect(self._open_parameter)
+            self._take_in(_UPKEEP, sheet)
+        return cast(UpkeepSheet, self._made[_UPKEEP])
+
+    @property
+    def stocks(self) -> StocksSheet:
+        """What goes into the jugs."""
+        if _STOCKS not in self._made:
+            sheet = StocksSheet(self._document, self._catalogue, self)
+            sheet.jug_wanted.connect(self.jugs.choose)
+            self._take_in(_STOCKS, sheet)
+        return cast(StocksSheet, self._made[_STOCKS])
+
+    @property
+    def log(self) -> LogSheet:
+        """What was measured and given."""
+        if _LOG not in self._made:
+            sheet = LogSheet(self._document, self._catalogue, self.learning, self.plans, self)
+            sheet.plan_wanted.connect(self._open_parameter)
+            self._take_in(_LOG, sheet)
+        return cast(LogSheet, self._made[_LOG])
+
+    def _take_in(self, name: str, sheet: _Sheet) -> None:
+        self._made[name] = sheet
+        self._shown.addWidget(sheet)
+        header = sheet.header
+        header.systems.setVisible(self._narrow)
+        header.systems.setChecked(self._narrow and not self.side.isHidden())
+        header.systems.toggled.connect(self._fold)
+        header.travelled.connect(self._travelled)
+        header.logTravelled.connect(self._log_travelled)
+
+    def _sheet(self, name: str) -> _Sheet:
+        """Return a sheet by its name, made now where it is not there yet."""
+        made = {_ROUNDS: "rounds", _CORRECT: "sheet", _UPKEEP: "upkeep", _STOCKS: "stocks", _LOG: "log"}
+        return cast(_Sheet, getattr(self, made[name]))
 
     def _foot(self) -> QHBoxLayout:
-        self.copies = QPushButton("&Backups", self.side)
+        self.copies = QPushButton("Bac&kups", self.side)
         set_role(self.copies, "quiet")
         self.copies.setAutoDefault(False)
         self.copies.clicked.connect(self.show_backups)
@@ -149,24 +203,22 @@ class Room(QWidget):
         if narrow == self._narrow:
             return
         self._narrow = narrow
-        for header in self._headers():
-            header.systems.setVisible(narrow)
-            header.systems.setChecked(False)
+        for sheet in self._made.values():
+            sheet.header.systems.setVisible(narrow)
+            sheet.header.systems.setChecked(False)
         self.side.setVisible(not narrow)
-
-    def _headers(self) -> tuple[SheetHeader, ...]:
-        return tuple(sheet.header for sheet in (self.rounds, self.sheet, self.upkeep, self.stocks, self.log))
 
     def start(self) -> None:
         """Show the first system."""
-        self.show_sheet(_CORRECT)
+        self.show_sheet(SHEETS.index(_CORRECT))
         self.sheet.show_system(self.systems.current())
         self.sheet.focus_first()
 
     def settle(self) -> None:
         """End what is being typed, before the window closes."""
-        self.sheet.settle()
-        self.stocks.settle()
+        for sheet in self._made.values():
+            if isinstance(sheet, CorrectSheet | StocksSheet):
+                sheet.settle()
         self.learning.close()
         if self.backups is not None:
             self.backups.settle()
@@ -185,51 +237,54 @@ class Room(QWidget):
     def _fold(self, shown: bool) -> None:
         """Show the lists, or fold them away; the buttons of all sheets say so."""
         self.side.setVisible(shown)
-        for header in self._headers():
-            header.systems.setChecked(shown)
+        for sheet in self._made.values():
+            sheet.header.systems.setChecked(shown)
 
     @Slot(int)
     def show_sheet(self, number: int) -> None:
         """Show a sheet by its number."""
         self._document.commit_point()
-        self._panes.setCurrentWidget(self.jugs if number == _STOCKS else self.systems)
-        self._shown.setCurrentIndex(number)
+        name = SHEETS[number]
+        pane = self.jugs if name in _OF_JUGS else self.systems
+        self._panes.setCurrentWidget(pane)
+        sheet = self._sheet(name)
+        self._shown.setCurrentWidget(sheet)
         # Else the focus lands on whatever button comes next, and a stray key presses it.
-        pane = self.jugs if number == _STOCKS else self.systems
         at_list = self.sheets.hasFocus()
         if not at_list:
             pane.list.setFocus()
-        if number == _STOCKS:
-            self.stocks.show_jug(self.jugs.current())
-        elif number == _ROUNDS:
-            self.rounds.refresh()
+        if isinstance(sheet, RoundsSheet):
+            sheet.refresh()
             if not at_list:
-                self.rounds.focus_first()
-        elif number == _UPKEEP:
-            self.upkeep.show_system(self.systems.current())
-        elif number == _LOG:
-            self.log.show_system(self.systems.current())
+                sheet.list.setFocus()
+        elif isinstance(sheet, CorrectSheet):
+            sheet.refresh()
+        elif isinstance(sheet, StocksSheet):
+            sheet.show_jug(self.jugs.current())
         else:
-            self.sheet.refresh()
+            sheet.show_system(self.systems.current())
+
+    def _open(self, name: str) -> None:
+        self.sheets.choose(SHEETS.index(name))
 
     def _open_parameter(self, parameter: str) -> None:
         """Open the correction of a value that is kept."""
-        self.sheets.choose(_CORRECT)
+        self._open(_CORRECT)
         self.sheet.show_parameter(parameter)
 
     def _note_reading(self, parameter: str) -> None:
         """Begin to note a reading of a plan that is followed."""
-        self.sheets.choose(_LOG)
+        self._open(_LOG)
         self.log.begin_reading(parameter)
 
     def _open_duty(self, duty: Duty) -> None:
         """Open what a line of the rounds is about."""
-        self.sheets.choose(SHEETS.index(duty.sheet))
-        if duty.sheet == "Stocks":
+        self._open(duty.sheet)
+        if duty.sheet == _STOCKS:
             self.jugs.choose(duty.record)
             return
         self.systems.choose(duty.record)
-        if duty.sheet == "Log":
+        if duty.sheet == _LOG:
             self.log.begin_reading(duty.subject)
         else:
             self.sheet.show_parameter(duty.subject)
@@ -237,27 +292,29 @@ class Room(QWidget):
     @Slot(str)
     def _choose_system(self, system_id: str) -> None:
         self.sheet.show_system(system_id)
-        for sheet in (self.log, self.upkeep):
-            if self._shown.currentWidget() is sheet:
-                sheet.show_system(system_id)
+        shown = self._shown.currentWidget()
+        if isinstance(shown, LogSheet | UpkeepSheet):
+            shown.show_system(system_id)
 
     @Slot(str)
     def _choose_jug(self, stock_id: str) -> None:
-        self.stocks.show_jug(stock_id)
+        shown = self._shown.currentWidget()
+        if isinstance(shown, StocksSheet):
+            shown.show_jug(stock_id)
 
     def _log_travelled(self, system_id: str) -> None:
         """Open the log in which undo or redo has changed something."""
-        self.sheets.choose(_LOG)
+        self._open(_LOG)
         self.systems.choose(system_id)
 
     def _travelled(self, record_id: str) -> None:
         """Open the sheet of what undo or redo has changed, so that nothing changes unseen."""
         owner = record_id.partition(":")[0]
         if owner in self._document.records("system"):
-            self.sheets.choose(_CORRECT)
+            self._open(_CORRECT)
         elif owner in self._document.records("stock"):
             if self._shown.currentWidget() is self.sheet and owner == self.sheet.records.id_of("stock"):
                 return
-            self.sheets.choose(_STOCKS)
+            self._open(_STOCKS)
             self.jugs.choose(owner)
             self.stocks.show_batch(record_id)
