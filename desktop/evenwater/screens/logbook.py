@@ -20,6 +20,8 @@ from evenwater.screens.views import Floats, Message
 from evenwater.screens.when import AskWhen, read_when, when_words
 
 Values = Mapping[str, Typed]
+# What a jug holds, as the stock was reckoned.
+Jug = StockAnswer
 
 READING, DOSE, EXCHANGE, NOTE = "reading", "dose", "exchange", "note"
 KINDS = ((READING, "A reading"), (DOSE, "A dose given"), (EXCHANGE, "A water exchange"), (NOTE, "A note"))

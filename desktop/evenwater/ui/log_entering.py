@@ -12,7 +12,6 @@ from PySide6.QtWidgets import QWidget
 
 from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.quantities import Typed
-from evenwater.engine.recipe import StockAnswer
 from evenwater.screens import correct, logbook, shelf
 from evenwater.screens.local_zone import present
 from evenwater.screens.logbook import Taken
@@ -176,7 +175,7 @@ class Entering(QObject):
             return logbook.take(kind, said, self._catalogue, now, water, self._jug(stock, taken.at))
         return taken
 
-    def _jug(self, stock: str, at: datetime) -> StockAnswer | None:
+    def _jug(self, stock: str, at: datetime) -> logbook.Jug | None:
         """Return what was in a jug at an instant; what is in it now where nothing is known to have been before."""
         if stock not in self._document.records("stock"):
             return None
