@@ -7,12 +7,20 @@ import json
 import re
 import sys
 import tomllib
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
-from evenwater import headless_chemistry, headless_consumption, headless_stock, headless_upkeep
+from evenwater import (
+    headless_calibration,
+    headless_chemistry,
+    headless_consumption,
+    headless_jug,
+    headless_stock,
+    headless_timetable,
+    headless_upkeep,
+)
 from evenwater.assets import resources
 from evenwater.engine import catalogue, intake
 from evenwater.engine.catalogue import Catalogue
@@ -134,17 +142,7 @@ def answer_file(file: Path, known: Catalogue, now: datetime) -> Outcome:
     found = faults(raw, text)
     if found:
         return _unreadable(found)
-    if raw["kind"] == "convert":
-        return _convert(raw, known)
-    if raw["kind"] == "chemistry":
-        return headless_chemistry.answer(raw, known)
-    if raw["kind"] == "stock":
-        return headless_stock.answer(raw, known)
-    if raw["kind"] == "consumption":
-        return headless_consumption.answer(raw, known, now)
-    if raw["kind"] == "upkeep":
-        return headless_upkeep.answer(raw, known, now)
-    return _correction(raw, known, now)
+    return _BY_KIND[raw["kind"]](raw, known, now)
 
 
 def _unreadable(found: Sequence[Fault]) -> Outcome:
@@ -179,6 +177,19 @@ def _convert(raw: dict[str, Any], known: Catalogue) -> Outcome:
     if isinstance(result, Reason):
         return refused(result)
     return Outcome(ANSWERED, {"status": "answered", "result": {"value": result.value, "unit": result.unit}})
+
+
+_BY_KIND: dict[str, Callable[[dict[str, Any], Catalogue, datetime], Outcome]] = {
+    "correction": _correction,
+    "convert": lambda raw, known, now: _convert(raw, known),
+    "stock": lambda raw, known, now: headless_stock.answer(raw, known),
+    "chemistry": lambda raw, known, now: headless_chemistry.answer(raw, known),
+    "upkeep": headless_upkeep.answer,
+    "consumption": headless_consumption.answer,
+    "calibration": lambda raw, known, now: headless_calibration.answer(raw, now),
+    "jug": headless_jug.answer,
+    "timetable": lambda raw, known, now: headless_timetable.answer(raw, known),
+}
 
 
 def _report(file: Path, outcome: Outcome, as_text: bool) -> None:

@@ -6,10 +6,11 @@ call, so that whatever else the machine does falls on both; ratios hold across m
 The carbonate system and the planner have no window: there the second column is PyCO2SYS with the same states, and the
 planner that knows less of pH. A log of 2,000,000 entries is held against one of 2,000 with answers as long. `kills` is no
 race: it pulls the plug on a writer of entries so many times and ends with an error when anything said to be saved is lost.
-`consumption` is none either: it says how well the use is learned from the logs of 1,000 simulated tanks.
+`consumption` and `jugs` are none either: they say how well the use is learned from the logs of 1,000 simulated tanks, and how often the
+jug check names the right cause. `timetables` plans 10,000 of them and ends with an error when one does not hold.
 
     python -m tests.bench [--rounds N] [--changes N] [--kills N] [--platform offscreen|xcb]
-        [--only first|change|carbonate|planner|log|rounds|kills|consumption]
+        [--only first|change|carbonate|planner|log|rounds|kills|consumption|jugs|timetables]
 """
 
 from __future__ import annotations
@@ -30,6 +31,8 @@ from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
 START = "EVENWATER_BENCH_START"
+# Processes of their own that print what they found.
+WITHOUT_WINDOW = ("consumption", "jugs", "timetables")
 
 
 @dataclass(frozen=True)
@@ -222,7 +225,7 @@ def main() -> None:
     parser.add_argument("--changes", type=int, default=200, help="changes in each of three processes (default 200)")
     parser.add_argument("--kills", type=int, default=200, help="kills of a writer (default 200)")
     parser.add_argument(
-        "--only", choices=("first", "change", "carbonate", "planner", "log", "rounds", "kills", "consumption")
+        "--only", choices=("first", "change", "carbonate", "planner", "log", "rounds", "kills", *WITHOUT_WINDOW)
     )
     parser.add_argument("--platform", choices=("offscreen", "xcb"))
     chosen = parser.parse_args()
@@ -230,10 +233,10 @@ def main() -> None:
         with tempfile.TemporaryDirectory() as scratch:
             kills(chosen.kills, Path(scratch), environment("offscreen", None, Path(scratch)))
         return
-    if chosen.only == "consumption":
+    if chosen.only in WITHOUT_WINDOW:
         with tempfile.TemporaryDirectory() as scratch:
             env = environment("offscreen", None, Path(scratch))
-            subprocess.run([sys.executable, "-m", "tests.bench.consumption"], cwd=ROOT, env=env, check=True)
+            subprocess.run([sys.executable, "-m", f"tests.bench.{chosen.only}"], cwd=ROOT, env=env, check=True)
         return
     print(f"{'':58}{'product':>24} |{'floor':>24} |{'ratio':>14}   aim")
     print(f"{'':58}{'p50':>8}{'p95':>8}{'p99':>8} |{'p50':>8}{'p95':>8}{'p99':>8} |{'p50':>7}{'p95':>7}")

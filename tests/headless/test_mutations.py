@@ -20,7 +20,7 @@ LIME = {
 MIX = '{ chemical = "potassium chloride", dissolved = "10 g", purity = "99 %" }'
 WHOLE = (
     example(), example("convert"), example("stock"), example("chemistry"), example("consumption"), example("upkeep"),
-    on_label(example()), put(example(), **LIME), put(example("stock"), also=MIX),
+    example("calibration"), example("jug"), on_label(example()), put(example(), **LIME), put(example("stock"), also=MIX),
 )  # fmt: skip
 LINES = [line for whole in WHOLE for line in whole.split("\n") if line.strip() and not line.startswith("#")]
 # Values that ask for trouble: other types, other marks, other units, extremes.
@@ -86,6 +86,9 @@ def judge(said: Said, content: bytes) -> str:
                 assert body["cautions"]
             if "use_per_day" in body:
                 assert body["low"]["value"] <= body["use_per_day"]["value"] <= body["high"]["value"]
+            if "verdict" in body:
+                assert body["low"]["value"] <= body["flow"]["value"] <= body["high"]["value"]
+                assert (body["verdict"] == "pass") == (not body["repeat_because"])
         case 3:
             assert body["status"] == "refused"
             assert said.err == ""

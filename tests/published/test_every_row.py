@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from tests.published import (
     test_calcification,
+    test_calibration,
     test_dosing,
     test_exchange,
     test_per_gram,
@@ -17,6 +18,7 @@ from tests.published.rows import every_row
 
 EXERCISED = (
     *test_calcification.EXERCISED,
+    *test_calibration.EXERCISED,
     *test_dosing.EXERCISED,
     *test_exchange.EXERCISED,
     *test_per_gram.EXERCISED,

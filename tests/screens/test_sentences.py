@@ -17,7 +17,8 @@ from evenwater.engine import intake, recipe, stock_intake
 from evenwater.engine.correction import Answer, Refused
 from evenwater.engine.reasons import Reason
 from evenwater.engine.recipe import StockQuestion
-from evenwater.screens import consumption_words, upkeep_words, words
+from evenwater.screens import calibration_words, consumption_words, jug_words, timetable_words, upkeep_words, words
+from evenwater.screens.field_words import FIELD_WORDS
 from tests.screens.asked import BASE, LABEL, NOW, answer, catalogue, outcome, shown_for
 from tests.screens.lint import faults
 
@@ -223,8 +224,9 @@ def reasons(changes: dict[str, Any]) -> list[Reason]:
 
 
 def test_every_code_is_produced_below() -> None:
-    # Those of an upkeep are produced in test_upkeep.
+    # Those of an upkeep are produced in test_upkeep, and so on.
     elsewhere = upkeep_words.SENTENCES.keys() | consumption_words.SENTENCES.keys() | consumption_words.OF_VALUES.keys()
+    elsewhere |= calibration_words.SENTENCES.keys() | jug_words.SENTENCES.keys() | timetable_words.SENTENCES.keys()
     assert PRODUCED.keys() | OF_A_STOCK.keys() | BY_HAND.keys() == codes() - elsewhere
 
 
@@ -365,5 +367,5 @@ def test_advice_about_the_upkeep_is_answered_when_it_is_followed() -> None:
 def test_every_field_of_the_form_has_words() -> None:
     paths = {f"{table}.{name}" for table, entry in BASE.items() if isinstance(entry, dict) for name in entry}
     paths |= {f"additive.label.{name}" for name in LABEL} | {"change.fastest_rise", "change.reason", "additive.purity"}
-    assert paths <= words.FIELD_WORDS.keys()
-    assert not [fault for text in words.FIELD_WORDS.values() for fault in faults(text)]
+    assert paths <= FIELD_WORDS.keys()
+    assert not [fault for text in FIELD_WORDS.values() for fault in faults(text)]

@@ -1,4 +1,4 @@
-"""The fields of a correction: which unit list each has and what each admits.
+"""The fields of a question: which unit list each has and what each admits.
 
 The same table serves the window's form and the question file, so that both read alike.
 """
@@ -39,6 +39,32 @@ SMALLEST_DOSE = Field("pump.smallest_dose", "dose", "mL", 0.0, 10_000.0)
 STEP = Field("pump.step", "dose", "mL", 0.0, 10_000.0, above_low=True)
 LARGEST_SHARE = Field("pump.largest_share", "share", "%", 0.0, 100.0, above_low=True)
 DOSES_PER_DAY = Field("pump.doses_per_day", "number", "", 1.0, 1440.0, bare=True, whole=True)
+# What calibrating a pump takes.
+FLOW_WANTED = Field("wanted", "share", "%", 0.01, 50.0)
+PUMP_SETTING = Field("pump.setting", "flow", "mL/min", 0.0, 100_000.0, above_low=True)
+PUMP_DOSE = Field("pump.dose", "volume", "mL", 0.0, 10_000.0, above_low=True)
+HEAD_HOURS = Field("pump.hours", "time", "h", 0.0, 200_000.0, bare=True)
+HEAD_LIFE = Field("pump.life", "time", "h", 0.0, 200_000.0, above_low=True, bare=True)
+HOURS_PER_DAY = Field("pump.hours_per_day", "time", "h", 0.0, 24.0, above_low=True, bare=True)
+LINE_BORE = Field("line.bore", "length", "mm", 0.0, 100.0, above_low=True)
+LINE_LENGTH = Field("line.length", "length", "m", 0.0, 1_000.0, above_low=True)
+GRADUATION = Field("cylinder.graduation", "volume", "mL", 0.0, 1_000.0, above_low=True)
+CYLINDER_TOLERANCE = Field("cylinder.tolerance", "volume", "mL", 0.0, 1_000.0)
+READABILITY = Field("scale.readability", "mass", "g", 0.0, 1_000.0, above_low=True)
+SCALE_TOLERANCE = Field("scale.tolerance", "mass", "g", 0.0, 1_000.0)
+RUN_WATER = Field("conditions.water_temperature", "temperature", "degC", 0.0, 40.0)
+RUN_SALINITY = Field("conditions.salinity", "salinity", "ppt", 0.0, 45.0, bare=True)
+AIR_TEMPERATURE = Field("conditions.air_temperature", "temperature", "degC", 0.0, 45.0)
+AIR_PRESSURE = Field("conditions.air_pressure", "air pressure", "hPa", 500.0, 1_100.0)
+HUMIDITY = Field("conditions.humidity", "share", "%", 0.0, 100.0)
+WEIGHTS = Field("conditions.weights", "density", "g/mL", 1.0, 25.0)
+TIMING = Field("conditions.timing", "time", "s", 0.0, 600.0, above_low=True)
+RECORD_EVERY = Field("record.every", "time", "s", 0.0, 3_600.0, above_low=True)
+RUN_SECONDS = Field("seconds", "time", "s", 0.0, 7_200.0, above_low=True, bare=True)
+RUN_DOSES = Field("doses", "number", "", 1.0, 10_000.0, bare=True, whole=True)
+# So much comes out of a run whose pump's flow nobody knows.
+RUN_VOLUME = Field("volume", "volume", "mL", 0.0, 5_000.0)
+RUN_MASS = Field("mass", "mass", "g", 0.0, 5_000.0)
 
 
 def rise_unit(parameter: Parameter) -> str:

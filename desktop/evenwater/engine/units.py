@@ -91,6 +91,29 @@ _SALINITY = (
     Unit("SG 20/20 degC", "SG 20/20 °C", "practical_salinity", ("SG 20/20 °C",)),
     Unit("SG 60/60 degF", "SG 60/60 °F", "practical_salinity", ("SG 60/60 °F",)),
 )
+_TIME = (
+    Unit("s", "s", "second", ("sec", "second", "seconds")),
+    Unit("min", "min", "minute", ("minute", "minutes")),
+    Unit("h", "h", "hour", ("hour", "hours")),
+)
+_LENGTH = (
+    Unit("mm", "mm", "millimeter", ("millimetre", "millimetres", "millimeter", "millimeters")),
+    Unit("cm", "cm", "centimeter", ("centimetre", "centimetres", "centimeter", "centimeters")),
+    Unit("m", "m", "meter", ("metre", "metres", "meter", "meters")),
+    Unit("in", "in", "inch", ("inch", "inches")),
+    Unit("ft", "ft", "foot", ("foot", "feet")),
+)
+_AIR_PRESSURE = (
+    Unit("hPa", "hPa", "hectopascal", ("mbar", "millibar")),
+    Unit("kPa", "kPa", "kilopascal"),
+    Unit("mmHg", "mm Hg", "millimeter_mercury", ("torr",)),
+    Unit("inHg", "in Hg", "inch_mercury"),
+)
+_DENSITY = (
+    Unit("g/mL", "g per mL", "gram / milliliter", ("g per mL", "g/cm3")),
+    Unit("kg/L", "kg per L", "kilogram / liter", ("kg per L",)),
+    Unit("kg/m3", "kg per m3", "gram / liter", ("kg per m3", "g/L")),
+)
 _TEMPERATURE = (
     Unit("degC", "°C", "degree_Celsius", ("°C",)),
     Unit("degF", "°F", "degree_Fahrenheit", ("°F",)),
@@ -132,6 +155,12 @@ KINDS: dict[str, Kind] = {
     "flow": Kind("flow", (Unit("mL/min", "mL per min", "milliliter / minute", ("mL per min",)),)),
     "share": Kind("share", (Unit("%", "%", "percent", ("percent",)),)),
     "pressure": Kind("pressure", (Unit("uatm", "uatm", "microatmosphere", ("microatm", "µatm", "μatm")),)),
+    "time": Kind("time", _TIME),
+    "length": Kind("length", _LENGTH),
+    # Of a jug: a square centimetre holds a millilitre for each centimetre of its height.
+    "area": Kind("area", (Unit("mL/cm", "mL per cm", "milliliter / centimeter", ("mL per cm", "cm2")),)),
+    "air pressure": Kind("air pressure", _AIR_PRESSURE),
+    "density": Kind("density", _DENSITY),
     "number": Kind("number", (Unit("", "", "percent"),)),
     **{name: Kind(name, units) for name, units in _CONCENTRATIONS.items()},
     **{f"{name} per day": Kind(f"{name} per day", _per_day(units)) for name, units in _CONCENTRATIONS.items()},

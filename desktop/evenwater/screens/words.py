@@ -8,64 +8,15 @@ from typing import Any
 from evenwater.engine.quantities import figure, significant
 from evenwater.engine.reasons import Reason
 from evenwater.engine.units import KINDS
+from evenwater.screens.calibration_words import SENTENCES as _CALIBRATION
 from evenwater.screens.consumption_words import OF_VALUES
 from evenwater.screens.consumption_words import SENTENCES as _CONSUMPTION
+from evenwater.screens.field_words import FIELD_WORDS
 from evenwater.screens.following_words import OF_VALUES as _FOLLOWING
+from evenwater.screens.jug_words import SENTENCES as _JUG
 from evenwater.screens.shown import NBSP, Shown, about, date_time, dose, with_unit
+from evenwater.screens.timetable_words import SENTENCES as _TIMETABLE
 from evenwater.screens.upkeep_words import SENTENCES as _UPKEEP
-
-# In the order of the form.
-FIELD_WORDS = {
-    "change.parameter": "what to raise",
-    "change.measured": "the reading",
-    "change.measured_at": "when it was measured",
-    "system.net_volume": "the net volume",
-    "system.volume_known": "how the volume is known",
-    "system.volume_uncertainty": "how well the volume is known",
-    "system.salinity": "the salinity",
-    "system.temperature": "the temperature",
-    "system.ph": "the pH",
-    "system.alkalinity": "the alkalinity",
-    "system.pco2": "the partial pressure of carbon dioxide",
-    "system.ph_scale": "the scale of the pH",
-    "system.calcium": "the calcium",
-    "system.evaporation": "the evaporation",
-    "addition.chemical": "the chemical",
-    "addition.amount": "the amount",
-    "system.name": "the system's name",
-    "change.target": "the target",
-    "change.fastest_rise": "the fastest rise",
-    "change.daily_use": "the use per day",
-    "change.reason": "the reason",
-    "additive.chemical": "the chemical",
-    "additive.dissolved": "how much was dissolved",
-    "additive.made_up_to": "the made-up volume",
-    "additive.purity": "the purity",
-    "additive.also.chemical": "the second chemical",
-    "additive.also.dissolved": "how much of the second chemical was dissolved",
-    "additive.also.purity": "the purity of the second chemical",
-    "additive.temperature": "the coolest the jug gets",
-    "additive.saturated": "whether the jug is saturated",
-    "additive.label.parameter": "what the bottle raises",
-    "additive.label.dose": "the dose on the label",
-    "additive.label.water": "the water on the label",
-    "additive.label.raises": "the rise on the label",
-    "temperature": "the temperature of the stock",
-    "wanted.parameter": "what the stock is to raise",
-    "wanted.strength": "the wanted strength",
-    "wanted.dose": "the wanted dose",
-    "wanted.water": "the water that the dose goes into",
-    "wanted.raises": "the rise that the dose makes",
-    "wanted.partner.chemical": "the chemical of the other stock",
-    "wanted.partner.dissolved": "how much was dissolved in the other stock",
-    "wanted.partner.made_up_to": "the made-up volume of the other stock",
-    "wanted.partner.purity": "the purity of the other chemical",
-    "pump.flow": "the pump's flow",
-    "pump.smallest_dose": "the pump's smallest dose",
-    "pump.step": "the pump's step",
-    "pump.largest_share": "the pump's largest share of the time",
-    "pump.doses_per_day": "the doses per day",
-}
 
 Params = Mapping[str, Any]
 
@@ -367,9 +318,13 @@ def _below_smallest(p: Params) -> str:
     return f"{head} Use a weaker stock or a finer pump."
 
 
+# Tables whose sentences need no unit of the keeper.
+_PLAIN = (_ENTRY, _STOCK, _CHEMISTRY, _UPKEEP, _CONSUMPTION, _CALIBRATION, _TIMETABLE, _JUG)
+
+
 def known(code: str) -> bool:
     """Return whether there is a sentence for a code."""
-    return any(code in table for table in (_ENTRY, _STOCK, _CHEMISTRY, _UPKEEP, _CONSUMPTION, _PLAN))
+    return any(code in table for table in (*_PLAIN, _PLAN))
 
 
 def sentence(reason: Reason, shown: Shown | None = None) -> str:
@@ -392,7 +347,7 @@ def sentence(reason: Reason, shown: Shown | None = None) -> str:
     KeyError
         When the code has no sentence, or needs a unit that was not given.
     """
-    for table in (_ENTRY, _STOCK, _CHEMISTRY, _UPKEEP, _CONSUMPTION):
+    for table in _PLAIN:
         if reason.code in table:
             return table[reason.code](reason.params)
     if shown is None:
