@@ -16,7 +16,7 @@ from evenwater.engine.timetable_order import ordered
 from evenwater.engine.timetable_question import Apart, TimedPump
 from tests.engine.timetables import drawn, every, faults, hourly, hourly_exists, small_places
 
-DRAWN, SMALL, HOURLY = 10_000, 20_000, 3000
+DRAWN, SMALL, HOURLY = 10_000, 20_000, 1000
 
 
 def thousands() -> None:

@@ -116,8 +116,8 @@ def test_short_doses_are_held_against_long_runs() -> None:
     assert 0.0 < found.shorter.half_width < 0.06
     assert codes(found, "remarks") == ["short_doses_differ"]
     assert answered(runs, exact, dose=24.0).chosen.summary.seconds == 60.0
-    # Half a second too long each time is a tenth of such a dose: then nothing is said.
-    assert codes(answered(runs, replace(MEANS, timing=0.5), dose=1.8), "remarks") == []
+    # Half a second too long each time is a tenth of such a dose: then nothing is said of the difference.
+    assert codes(answered(runs, replace(MEANS, timing=0.5), dose=1.8), "remarks") == ["flow_loosely_known"]
 
 
 def test_dose_unlike_the_runs_is_remarked_on() -> None:
@@ -229,3 +229,13 @@ def test_head_used_up_is_remarked_on() -> None:
     assert codes(found, "remarks") == ["head_used_up"]
     assert found.head is not None
     assert (found.head.left, found.head.at) == (0.0, NOW)
+
+
+def test_three_runs_that_scatter_by_less_than_five_per_cent_may_tell_the_flow_loosely() -> None:
+    """The mean of three runs is known to t / sqrt(3) of their scatter, and t is 4.303 at two degrees of freedom (JCGM 100, table G.2)."""
+    found = answered(read_off(24.0, 24.0, 22.05))
+    assert found.passed
+    scatter = (24.0 - 22.05) / math.sqrt(3.0)
+    assert found.chosen.known.half_width == pytest.approx(4.303 * scatter / math.sqrt(3.0), rel=0.02)
+    assert codes(found, "remarks") == ["flow_loosely_known"]
+    assert codes(answered(read_off(24.0, 24.2, 24.1)), "remarks") == []

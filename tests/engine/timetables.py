@@ -160,6 +160,10 @@ def every(places: Places) -> list[tuple[int, int]] | None:
         for at in range(begin, size):
             if free[pump] >> at & 1:
                 rest = [mask & ~shut[pump][at][other] for other, mask in enumerate(free)]
+                # Where too few minutes are left for some pump, none of the rest needs to be tried.
+                short = (rest[pump] >> at + 1).bit_count() < left - 1
+                if short or any(rest[k].bit_count() < places.counts[k] for k in pumps if k > pump):
+                    continue
                 found = put(pump, left - 1, at + 1, rest, [*done, (pump, at)])
                 if found is not None:
                     return found
@@ -199,8 +203,9 @@ def hourly(seed: int) -> TimetableQuestion:
     """Return a question in whole hours, about as often without a timetable as with one."""
     rng = random.Random(seed)
     pumps = []
-    for n in range(rng.choice((1, 2, 2, 3))):
-        per_day = rng.randint(1, 6)
+    count = rng.choice((1, 2, 2, 3))
+    for n in range(count):
+        per_day = rng.randint(1, 6 if count < 3 else 4)
         wished = rng.randint(1, per_day)
         start = rng.randrange(SLOTS) * SLOT_MIN
         quiet = (Quiet(start, (start + rng.choice((240, 480, 720, 960))) % 1440),) if rng.random() < 0.5 else ()

@@ -124,7 +124,7 @@ def test_what_cannot_be_taken_names_its_field(
         ({"keep_apart": '"5 min"'}, "timetable_apart_least", "keep_apart"),
         ({"keep_apart": '"30"'}, "unit_missing", "keep_apart"),
         ({"keep_apart": '"13 h"'}, "out_of_range", "keep_apart"),
-        ({"keep_apart": '"3 h"'}, "timetable_apart", "keep_apart"),
+        ({"keep_apart": '"6 h"'}, "timetable_apart", "keep_apart"),
         ({"quiet": '"at night"'}, "timetable_hours", "quiet"),
         ({"quiet": '"6:00 to 6:00"'}, "timetable_hours", "quiet"),
         ({"quiet": '"24:30 to 6:00"'}, "timetable_hours", "quiet"),
@@ -203,7 +203,7 @@ def test_text_has_the_rules_the_pumps_and_every_dose_in_order(tmp_path: Path) ->
 
 
 def test_text_of_a_refusal_names_the_field(tmp_path: Path) -> None:
-    said = ask(tmp_path, put(EXAMPLE, keep_apart='"3 h"'), "--text")
+    said = ask(tmp_path, put(EXAMPLE, keep_apart='"6 h"'), "--text")
     assert said.status == 3
     assert (
         "Refused: keep_apart: No timetable of “Alkalinity pump”, “Calcium pump” and “Magnesium pump”"

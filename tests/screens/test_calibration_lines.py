@@ -54,6 +54,7 @@ PRODUCED: dict[str, tuple[Callable[[], list[Reason]], list[str]]] = {
     "run_without_liquid": (lambda: said(read_off(24.0, 0.0, 24.0, 0.0)), ["Runs 2 and 4 brought nothing"]),
     "runs_too_few": (lambda: said(read_off(24.0, 24.1)), ["2 runs tell", "3 of 1 min each"]),
     "spread_too_wide": (lambda: said(read_off(24.0, 20.0, 24.0)), ["10 %", "5 % is the most"]),
+    "flow_loosely_known": (lambda: said(read_off(24.0, 24.0, 22.05)), ["12 %", "5 % would be good"]),
     "run_of_other_length": (lambda: said((*THREE, *read_off(2.0, seconds=5.0))), ["Run 4 lasted 5 s, the others 1 min", "Make 3"]),
     "measured_too_coarsely": (lambda: said(read_off(24.0, 24.0, 24.0), COARSE), ["12 %", "5 %", "2 min"]),
     "flow_off_amber": (lambda: said(THREE, setting=26.0), ["7 % less", "26 mL per min", "24.2 mL per min"]),
@@ -91,12 +92,13 @@ def test_sentence_holds_its_figures(code: str) -> None:
 
 
 def test_run_is_never_long_enough_where_the_liquid_is_unknown() -> None:
-    (reason,) = said(weighed(24.0, 24.0, 24.0), VAGUE)
+    (reason, loose) = said(weighed(24.0, 24.0, 24.0), VAGUE)
+    assert loose.code == "flow_loosely_known"
     assert reason.params["seconds"] is not None
     vaguer = replace(
         VAGUE, conditions=replace(MEANS.conditions, weights=8.0), off=replace(VAGUE.off, pressure_hpa=90_000.0)
     )
-    (reason,) = said(weighed(24.0, 24.0, 24.0), vaguer)
+    (reason, _) = said(weighed(24.0, 24.0, 24.0), vaguer)
     check(words.sentence(reason), ["This scale tells", "Measure the temperature"])
     assert any(
         "No run is long enough" in line

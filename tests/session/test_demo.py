@@ -67,9 +67,21 @@ def _named(room: Document, name: str) -> str:
 def test_a_stock_is_only_a_place_on_the_shelf_with_something_in_it(room: Document) -> None:
     assert len(room.records("stock")) == 7
     for stock in room.records("stock"):
-        assert set(room.values(stock)) == {"name"}
+        # How it stands and how well its level is read belong to the place; what is in it belongs to its batch.
+        assert set(room.values(stock)) - {"level_accuracy", "outlet_above_water", "jug_below_outlet"} == {"name"}
         assert room.batch_in_use(stock) == room.batches(stock)[-1]
     assert len(room.records("batch")) == 8
+
+
+def test_levels_were_read_of_two_jugs_after_their_batch_was_put_in_use(room: Document) -> None:
+    levels = room.records("level")
+    assert len(levels) == 5
+    for level in levels:
+        stock = level.partition(":")[0]
+        assert room.value(level, "at").text >= room.value(room.batch_in_use(stock), "in_use_from").text
+    assert {room.value(level.partition(":")[0], "name").text for level in levels} == {
+        "Calcium, clear jug", "Nitrate, brown bottle",
+    }  # fmt: skip
 
 
 def test_one_stock_is_known_by_its_label_only(room: Document) -> None:
@@ -165,4 +177,26 @@ def test_what_points_nowhere_is_an_error(table: str) -> None:
     room = tomllib.loads(DEMO.read_text(encoding="utf-8"))
     room[table][0]["stock"] = "no such jug"
     with pytest.raises(KeyError, match="no such jug"):
+        list(demo_records(room, NOW, fresh_ids(room)))
+
+
+def test_four_pumps_of_which_three_were_calibrated_over_the_last_year(room: Document) -> None:
+    pumps = room.records("pump")
+    assert len(pumps) == 4
+    by_pump = {pump: [c for c in room.records("calibration") if c.startswith(f"{pump}:")] for pump in pumps}
+    assert sorted(map(len, by_pump.values())) == [0, 2, 3, 4]
+    for pump, calibrations in by_pump.items():
+        fitted = date.fromisoformat(room.value(pump, "head_fitted").text)
+        instants = [datetime.fromisoformat(room.value(c, "at").text) for c in calibrations]
+        hours = [float(room.value(c, "hours").text) for c in calibrations]
+        assert instants == sorted(instants)
+        assert hours == sorted(hours)
+        assert all(fitted <= at.date() < NOW.date() for at in instants)
+        assert all(NOW - at < timedelta(days=366) for at in instants)
+
+
+def test_a_calibration_of_no_pump_is_an_error() -> None:
+    room = tomllib.loads(DEMO.read_text(encoding="utf-8"))
+    room["calibration"][0]["pump"] = "no such pump"
+    with pytest.raises(KeyError, match="no such pump"):
         list(demo_records(room, NOW, fresh_ids(room)))

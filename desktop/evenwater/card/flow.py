@@ -112,6 +112,16 @@ class Flow:
             self.turn()
             self._place(group.set(), group)
             return
+        self.cut(group)
+
+    def cut(self, group: Group) -> None:
+        """Place a group from here on, cut between its blocks where the page ends, even if the next page had room for all of it.
+
+        Raises
+        ------
+        CardFailed
+            ``card_does_not_fit`` as for ``add``.
+        """
         first = 0
         while first < len(group.blocks):
             fits = group.count_that_fits(self.bottom - self._y - self._above(group), first)

@@ -1,4 +1,4 @@
-"""Sends cards, a jug's label or a round sheet to a PDF file, a printer or a picture, all through the same painting."""
+"""Sends cards, a jug's label, a round sheet or a timetable to a PDF file, a printer or a picture, all through the same painting."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from PySide6.QtCore import QBuffer, QIODevice, QMarginsF, QSaveFile, QSizeF, Qt
 from PySide6.QtGui import QImage, QPagedPaintDevice, QPageLayout, QPageSize, QPainter, QPdfWriter
 from PySide6.QtPrintSupport import QPrinter
 
-from evenwater.card import contingency, jug_label, layout, round_sheet
+from evenwater.card import contingency, jug_label, layout, round_sheet, timetable_sheet
 from evenwater.card.failures import CardFailed
 from evenwater.card.label_paper import LabelPaper
 from evenwater.card.layout import Page
@@ -18,9 +18,10 @@ from evenwater.engine.reasons import Reason
 from evenwater.screens.contingency_views import ContingencySet
 from evenwater.screens.jug_label import JugLabel
 from evenwater.screens.round_page import RoundPage
+from evenwater.screens.timetable_card import TimetablePage
 from evenwater.screens.views import CardView
 
-Sheet = CardView | ContingencySet | JugLabel | RoundPage
+Sheet = CardView | ContingencySet | JugLabel | RoundPage | TimetablePage
 """What can be put on paper."""
 AnyPaper = Paper | LabelPaper
 
@@ -31,7 +32,7 @@ _SAME_PAPER = 1.0
 
 
 def lay_out(sheet: Sheet, paper: AnyPaper) -> tuple[Page, ...]:
-    """Return the pages of a card, a set of cards, a label or a round sheet on one of its own papers.
+    """Return the pages of a card, a set of cards, a label, a round sheet or a timetable on one of its own papers.
 
     Raises
     ------
@@ -48,6 +49,8 @@ def lay_out(sheet: Sheet, paper: AnyPaper) -> tuple[Page, ...]:
         return jug_label.lay_out(sheet, paper)
     if isinstance(sheet, RoundPage) and isinstance(paper, Paper):
         return round_sheet.lay_out(sheet, paper)
+    if isinstance(sheet, TimetablePage) and isinstance(paper, Paper):
+        return timetable_sheet.lay_out(sheet, paper)
     raise TypeError(f"a {type(sheet).__name__} does not go on {paper}")
 
 
@@ -153,6 +156,8 @@ def title_of(sheet: Sheet) -> str:
         return f"{sheet.title}, {sheet.system}, plan {sheet.plan_id}"
     if isinstance(sheet, RoundPage):
         return f"{sheet.title}, {sheet.issued}"
+    if isinstance(sheet, TimetablePage):
+        return f"{sheet.title}, {sheet.system}, {sheet.code}"
     if isinstance(sheet, ContingencySet):
         return f"Contingency cards, {sheet.system}, plan {sheet.plan_id}"
     held = " ".join(contents.name for contents in sheet.contents)

@@ -307,6 +307,8 @@ def _remarks(
     if bias is not None and bias.state != "within":
         params = {"bias": bias.value, "flow": best.summary.mean, "setting": q.setting}
         yield Reason("flow_off_red" if bias.state == "red" else "flow_off_amber", params, "pump.setting")
+    if best.known.half_width > AMBER * best.summary.mean:
+        yield Reason("flow_loosely_known", {"share": best.known.half_width / best.summary.mean, "good": AMBER}, "run")
     lasted = best.summary.seconds
     if dose_seconds is not None and not lasted / LIKE_DURATION <= dose_seconds <= lasted * LIKE_DURATION:
         params = {"dose_ml": q.dose, "dose_seconds": dose_seconds, "seconds": lasted}

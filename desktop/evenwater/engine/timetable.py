@@ -17,6 +17,10 @@ from evenwater.engine.timetable_plan import PumpDay, TimedDose, TimetableAnswer
 from evenwater.engine.timetable_question import APART_BETTER_MIN, DAY_MIN, OPPOSING, TimetableQuestion
 from evenwater.engine.timetable_search import groups, search
 
+# Doses that all come within so small a share of the hours in which the pump may run are said to do so; few ones say nothing.
+# Common practice, no source.
+_BUNCHED_SHARE, _MANY = 0.6, 4
+
 __all__ = ["PumpDay", "Refused", "TimedDose", "TimetableAnswer", "TimetableQuestion", "solve"]
 
 
@@ -92,6 +96,12 @@ def _remarks(question: TimetableQuestion, pumps: tuple[PumpDay, ...], seen: Seen
         if each.longest_min > 2 * each.shortest_min and not question.hours(number - 1):
             params = {"name": pump.name, "shortest_min": each.shortest_min, "longest_min": each.longest_min}
             found.append(Reason("timetable_uneven", params, path))
+        # From the first of the doses to the last, round the clock.
+        lasts, open_min = DAY_MIN - each.longest_min, _open_min(question, number - 1)
+        if doses.count >= _MANY and lasts < _BUNCHED_SHARE * open_min:
+            found.append(
+                Reason("timetable_bunched", {"name": pump.name, "lasts_min": lasts, "open_min": open_min}, path)
+            )
         if doses.carries:
             params = {"name": pump.name, **_carried(doses), "step_ml": pump.step_ml}
             found.append(Reason("timetable_carried", params, f"{path}.per_day"))
@@ -101,6 +111,12 @@ def _remarks(question: TimetableQuestion, pumps: tuple[PumpDay, ...], seen: Seen
             params = {"first": first.name, "second": second.name, "minutes": nearest_s / 60, "better": APART_BETTER_MIN}
             found.append(Reason("timetable_rather_further", params, pair.path))
     return tuple(found)
+
+
+def _open_min(question: TimetableQuestion, place: int) -> int:
+    """Return how long a pump may run in a day at all [min]."""
+    closed = {(hours.start + minute) % DAY_MIN for hours in question.hours(place) for minute in range(hours.lasts)}
+    return DAY_MIN - len(closed)
 
 
 def _carried(doses: Split) -> dict[str, int]:

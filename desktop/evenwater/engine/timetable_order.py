@@ -10,13 +10,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, field
+from functools import lru_cache
 
 from evenwater.engine.timetable_even import Budget, Places, Starts
 
-_SWEEPS = 12
+# Rounds of levelling, and doses looked at in all of them together.
+_SWEEPS, _LOOKS = 200, 20_000
 
 
-def ordered(places: Places, budget: Budget) -> Starts | None:
+def ordered(places: Places, budget: Budget, packed: bool = False) -> Starts | None:
     """Look for doses in any order.
 
     Parameters
@@ -25,6 +27,8 @@ def ordered(places: Places, budget: Budget) -> Starts | None:
         What must hold.
     budget : Budget
         Steps that may be taken; when they last, None means that no timetable exists.
+    packed : bool
+        Whether to try first who can come soonest, which leaves the least time unused, rather than who is due.
 
     Returns
     -------
@@ -35,7 +39,7 @@ def ordered(places: Places, budget: Budget) -> Starts | None:
         return None
     waits, crowd = [_waits(mask, places.size) for mask in places.open_at], _Crowd.of(places)
     for pump, minute in _beginnings(places):
-        found = _Search(places, waits, pump, minute, budget, crowd).run()
+        found = _Search(places, waits, pump, minute, budget, crowd, packed).run()
         if found is not None:
             return found
         if budget.spent:
@@ -58,13 +62,21 @@ def _beginnings(places: Places) -> Iterator[tuple[int, int]]:
         yield from ((pump, minute) for minute in range(places.size) if opening >> minute & 1)
 
 
-def _waits(mask: int, size: int) -> list[int]:
+@lru_cache(maxsize=256)
+def _waits(mask: int, size: int) -> tuple[int, ...]:
     """Return how long it is from each minute to the next at which a dose may begin."""
     waits, wait = [0] * size, size
     for minute in range(2 * size - 1, -1, -1):
         wait = 0 if mask >> (minute % size) & 1 else wait + 1
         waits[minute % size] = wait
-    return waits
+    return tuple(waits)
+
+
+@lru_cache(maxsize=256)
+def _ideal(mask: int, size: int, begin: int, count: int) -> tuple[int, ...]:
+    """Return when so many doses would come if they were evenly spaced in the open hours, counted from a minute of the day."""
+    hours = [after for after in range(size) if mask >> (begin + after) % size & 1]
+    return tuple(hours[k * len(hours) // count] for k in range(count))
 
 
 @dataclass(frozen=True)
@@ -124,17 +136,24 @@ class _Search:
     """Doses one after another, each at its earliest, beginning with a given one."""
 
     places: Places
-    waits: list[list[int]]
+    waits: list[tuple[int, ...]]
     first: int
     begin: int
     budget: Budget
     crowd: _Crowd
+    packed: bool
+    # Who is due first is tried first.
+    ideal: list[tuple[int, ...]] = field(default_factory=list)
     placed: list[int] = field(default_factory=list)
     last: list[int] = field(default_factory=list)
     failed: set[tuple[tuple[int, ...], tuple[int, ...]]] = field(default_factory=set)
 
     def run(self) -> Starts | None:
         counts = self.places.counts
+        self.ideal = [
+            _ideal(mask, self.places.size, self.begin, count)
+            for mask, count in zip(self.places.open_at, counts, strict=True)
+        ]
         self.placed, self.last = [0] * len(counts), [-1] * len(counts)
         stack = [self._put(self.first, self.begin)]
         while stack:
@@ -185,7 +204,7 @@ class _Search:
             own, back = places.need[pump][pump] or 0, places.need[pump][self.first]
             if at + (left - 1) * own + (1 if back is None else back) > end:
                 return []
-            due.append((self.placed[pump] / count, at, pump))
+            due.append((at if self.packed else self.ideal[pump][self.placed[pump]], at, pump))
         due.sort(reverse=True)
         return [(pump, at) for _, at, pump in due]
 
@@ -239,16 +258,19 @@ def levelled(places: Places, starts: Starts) -> Starts:
     tuple of tuple of int
         Minutes that hold it and are no less even.
     """
-    size, pumps = places.size, range(len(places.counts))
+    size = places.size
     at = [list(each) for each in starts]
-    for _ in range(_SWEEPS):
+    around = [[_around(places, at, pump, k) for k in range(len(minutes))] for pump, minutes in enumerate(at)]
+    for _ in range(min(_SWEEPS, 1 + _LOOKS // sum(len(each) for row in around for each in row))):
         moved = False
-        for pump in pumps:
-            minutes = at[pump]
+        for pump, minutes in enumerate(at):
             for k in range(len(minutes) if len(minutes) > 1 else 0):
                 here = minutes[k]
                 back, ahead = (here - minutes[k - 1]) % size, (minutes[(k + 1) % len(minutes)] - here) % size
-                low, high = _room(places, at, pump, here)
+                low, high = -size, size
+                for other, gone, need_gone, come, need_come in around[pump][k]:
+                    low = max(low, need_gone - ((here - at[other][gone]) % size or size))
+                    high = min(high, ((at[other][come] - here) % size or size) - need_come)
                 by = max(low, min(high, (ahead - back) // 2 if ahead > back else -((back - ahead) // 2)))
                 while by and not places.open_at[pump] >> ((here + by) % size) & 1:
                     by += -1 if by > 0 else 1
@@ -260,15 +282,15 @@ def levelled(places: Places, starts: Starts) -> Starts:
     return tuple(tuple(sorted(each)) for each in at)
 
 
-def _room(places: Places, at: list[list[int]], pump: int, here: int) -> tuple[int, int]:
-    """Return how far a dose can move back (below zero) and ahead without coming too near to any other."""
-    size = places.size
-    low, high = -size, size
+def _around(places: Places, at: list[list[int]], pump: int, k: int) -> list[tuple[int, int, int, int, int]]:
+    """Return each pump that a dose minds, with its doses before and after it and how far those stay apart; the order never changes."""
+    size, here = places.size, at[pump][k]
+    found = []
     for other, minutes in enumerate(at):
         before, after = places.need[other][pump], places.need[pump][other]
         if before is None or after is None:
             continue
-        gone = min(((here - m) % size for m in minutes if other != pump or m != here), default=size)
-        come = min(((m - here) % size for m in minutes if other != pump or m != here), default=size)
-        low, high = max(low, before - gone), min(high, come - after)
-    return min(low, 0), max(high, 0)
+        gone = min(range(len(minutes)), key=lambda n: (here - minutes[n]) % size or size)
+        come = min(range(len(minutes)), key=lambda n: (minutes[n] - here) % size or size)
+        found.append((other, gone, before, come, after))
+    return found

@@ -25,8 +25,8 @@ _MOST_COMBINATIONS = 64
 _QUICK = 8
 # How many times as far apart as wished opposing doses are tried first.
 _WIDER = (Fraction(2), Fraction(7, 4), Fraction(3, 2), Fraction(1))
-# How near doses of one pump may come, as shares of what even spacing gives; the most even first.
-_LEVELS = (0.95, 0.85, 0.75, 0.65)
+# Where even spacing cannot be had: how near doses of one pump may come, as a share of it, for each of these widths.
+_LEVELS = {Fraction(2): (0.85, 0.75), Fraction(3, 2): (0.85, 0.75), Fraction(1): (0.95, 0.9, 0.85, 0.75, 0.65)}
 
 
 @dataclass(frozen=True)
@@ -147,14 +147,19 @@ def search(question: TimetableQuestion, group: Sequence[int], first: float = 0.0
     proved = len(combinations) == math.prod(len(choice) for choice in choices)
     left = Budget(_ALL // share)
     for counts in combinations:
-        budget = Budget(min((_WISHED if counts == wished else _OTHER) // share, max(left.steps, 0)))
-        before = budget.steps
         asked = places(question, group, counts)
-        starts = ordered(asked, budget)
-        left.steps -= before - budget.steps
-        if starts is not None:
-            return Found(counts, levelled(asked, starts))
-        proved = proved and not budget.spent
+        # Half of the steps in each way; one that comes to its end has seen all there is.
+        for packed in (False, True):
+            budget = Budget(min((_WISHED if counts == wished else _OTHER) // share // 2, max(left.steps, 0)))
+            before = budget.steps
+            starts = ordered(asked, budget, packed)
+            left.steps -= before - budget.steps
+            if starts is not None:
+                return Found(counts, levelled(asked, starts))
+            if not budget.spent:
+                break
+        else:
+            proved = False
         if left.steps <= 0:
             return Found()
     return Found(proved=proved)
@@ -174,19 +179,26 @@ def _even(
 
 def _uneven(question: TimetableQuestion, group: Sequence[int], counts: Sequence[int]) -> Starts | None:
     """Return doses in any order, none of a pump nearer to its next than a share of what even spacing gives."""
-    asked = places(question, group, counts)
-    for level in _LEVELS:
-        spaced = [
-            tuple(
-                need if i != j else max(need or 0, int(level * asked.open_at[i].bit_count() / counts[i]))
-                for j, need in enumerate(row)
-            )
-            for i, row in enumerate(asked.need)
-        ]
-        starts = ordered(Places(asked.counts, asked.open_at, tuple(spaced), asked.size), Budget(_LEVEL))
-        if starts is not None:
-            return levelled(asked, starts)
+    pairs = any(pair.first in group for pair in question.apart)
+    for wider, levels in _LEVELS.items() if pairs else [(_WIDER[-1], _LEVELS[_WIDER[-1]])]:
+        asked = places(question, group, counts, wider)
+        for level in levels:
+            starts = ordered(_spaced(asked, level), Budget(_LEVEL))
+            if starts is not None:
+                return levelled(asked, starts)
     return None
+
+
+def _spaced(asked: Places, level: float) -> Places:
+    """Return the same with the doses of each pump apart by a share of what even spacing in its open hours gives."""
+    need = [
+        tuple(
+            each if i != j else max(each or 0, int(level * asked.open_at[i].bit_count() / asked.counts[i]))
+            for j, each in enumerate(row)
+        )
+        for i, row in enumerate(asked.need)
+    ]
+    return Places(asked.counts, asked.open_at, tuple(need), asked.size)
 
 
 def _nearest_first(choices: Sequence[Sequence[int]]) -> Iterator[tuple[int, ...]]:

@@ -70,6 +70,10 @@ SENTENCES: dict[str, Callable[[Params], str]] = {
         f"The runs scatter by {share(p['spread'])}, and {share(p['most'])} is the most. Look for air in the line and a worn tube, "
         "prime it and repeat."
     ),
+    "flow_loosely_known": lambda p: (
+        f"These runs tell the flow to within {share(p['share'])} only; within {share(p['good'])} would be good. Find out what scatters, or "
+        "make more runs."
+    ),
     "run_of_other_length": lambda p: (
         f"{_numbers(p['runs'])} lasted {seconds(p['seconds'])}{_each(p['runs'])}, the others {seconds(p['others'])}: a short run gives another "
         f"flow than a long one, so they do not count together. Make {p['fewest']} of one length."

@@ -1,4 +1,4 @@
-"""The identity of a plan and of a batch: short enough to read out, with check characters against a misread one.
+"""The identity of a plan, of a batch and of a timetable: short enough to read out, with check characters against a misread one.
 
 Crockford's base 32 alphabet has no I, L, O and U. The check characters are those of ISO/IEC 7064,
 MOD 97-10, over the id taken as one number in base 32: 97 is prime and larger than the base, so every
@@ -11,6 +11,7 @@ from __future__ import annotations
 import hashlib
 
 from evenwater.engine.question import CorrectionQuestion
+from evenwater.engine.timetable_plan import TimetableAnswer
 
 _ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
 _LENGTH = 6
@@ -37,6 +38,22 @@ def batch_code(batch_id: str) -> str:
     """
     # Not the bare id: a batch must never share its code with a plan that happens to be written like it.
     return _short(f"batch {batch_id}")
+
+
+def timetable_code(answer: TimetableAnswer) -> str:
+    """Return the code of a timetable: the same doses at the same minutes always have the same one.
+
+    Parameters
+    ----------
+    answer : TimetableAnswer
+        The timetable.
+
+    Returns
+    -------
+    str
+        Six characters and two to check them, as of a plan.
+    """
+    return _short(f"timetable {answer.question!r} {answer.rows!r}")
 
 
 def _short(text: str) -> str:

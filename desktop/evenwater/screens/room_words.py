@@ -7,6 +7,8 @@ from typing import Any
 
 from evenwater.engine.reasons import Reason
 from evenwater.screens.field_words import FIELD_WORDS
+from evenwater.screens.jug_field_words import JUG_FIELDS
+from evenwater.screens.pump_words import PUMP_WORDS
 
 _SENTENCES: dict[str, Callable[[Mapping[str, Any]], str]] = {
     "store.read_only": lambda p: "The log cannot be written: the file or its folder is read-only.",
@@ -50,7 +52,16 @@ _SENTENCES: dict[str, Callable[[Mapping[str, Any]], str]] = {
     "card_paper_refused": lambda p: f"The printer put {p['got']} in place of {p['wanted']}. Choose the right paper.",
 }
 
-_KINDS = {"system": "system", "stock": "jug", "batch": "batch", "pump": "pump", "correction": "correction"}
+_KINDS = {
+    "system": "system",
+    "stock": "jug",
+    "batch": "batch",
+    "pump": "pump",
+    "correction": "correction",
+    "calibration": "calibration",
+    "level": "level",
+    "absence": "date of return",
+}
 _TABLES = {"system": "system", "batch": "additive", "pump": "pump", "correction": "change"}
 # What the log and the plans do, by the code of the step.
 _LOG_STEPS = {
@@ -91,6 +102,16 @@ _OTHER = {
     "label_dose": "the dose on the label",
     "label_water": "the water on the label",
     "label_raises": "the rise on the label",
+    "quiet_from": "when the quiet hours begin",
+    "quiet_to": "when the quiet hours end",
+    "apart": "the time that opposing doses stay apart",
+    "one_at_a_time": "one pump at a time",
+    "doses_wanted": "the doses a day",
+    "doses_fewest": "the fewest doses a day",
+    "doses_most": "the most doses a day",
+    "first_at": "the hour of the first dose",
+    **PUMP_WORDS,
+    **JUG_FIELDS,
 }
 
 

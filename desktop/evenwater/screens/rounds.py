@@ -65,7 +65,13 @@ def duties(room: Room, catalogue: Catalogue, now: datetime) -> tuple[Duty, ...]:
         The most urgent first, within that the oldest first, then by place; of one thing one line.
     """
     clock = Clock.of(now)
-    found = (*plans(room, clock), *cards(room, clock), *tests(room, catalogue, clock), *jugs(room, clock))
+    found = (
+        *plans(room, clock),
+        *cards(room, clock),
+        *tests(room, catalogue, clock),
+        *jugs(room, clock),
+        *room.at_pumps,
+    )
     return tuple(sorted(found, key=_order))
 
 

@@ -13,7 +13,7 @@ from evenwater.engine.reader import Ok, read
 from evenwater.screens.rounds_room import DUE, JUG, ORDER, RUNS_OUT_AHEAD, SOON, WRONG, Clock, Contents, Duty, Room
 from evenwater.screens.shown import about
 
-LOGGED, RATE, UNSURE = "logged", "rate", "unsure"
+LOGGED, RATE, UNSURE, READ = "logged", "rate", "unsure", "read"
 _DAY = timedelta(days=1)
 # Where the log has less than this share of what the daily rate has taken, not every dose was logged, or not every one
 # was given; nobody knows which. Common practice, no source.
@@ -22,6 +22,8 @@ _LOGGED_SHARE = 0.5
 _NOTHING_ML = 1e-6
 # Further ahead nobody needs a date.
 _LONGEST_DAYS = 3650.0
+
+_LOOK = "Look how much is left"
 
 
 def made_up_ml(batch: Mapping[str, Typed]) -> float | None:
@@ -54,7 +56,12 @@ class Drawn:
 
 
 def filled(
-    jug: Contents, made_ml: float | None, since: datetime | None, drawn: Sequence[Drawn], now: datetime
+    jug: Contents,
+    made_ml: float | None,
+    since: datetime | None,
+    drawn: Sequence[Drawn],
+    now: datetime,
+    below_ml: float = 0.0,
 ) -> Contents:
     """Return a jug with what is left in it and when it is empty, as far as that is known.
 
@@ -66,13 +73,15 @@ def filled(
     jug : Contents
         The jug.
     made_ml : float or None
-        What its batch was made up to [mL].
+        What was in it at first: what its batch was made up to, or its level as read [mL].
     since : datetime or None
-        When it was put in use.
+        When that was: when the batch was put in use, or the level read.
     drawn : sequence of Drawn
         What each system takes from it.
     now : datetime
         The present.
+    below_ml : float
+        What lies below the intake and no pump reaches [mL].
 
     Returns
     -------
@@ -81,20 +90,47 @@ def filled(
     """
     if made_ml is None or since is None:
         return jug
+    found = _filled(jug, max(made_ml - below_ml, 0.0), since, drawn, now)
+    return found if found.amount is None else replace(found, amount=found.amount + min(below_ml, made_ml))
+
+
+def taken(drawn: Sequence[Drawn], since: datetime, now: datetime, most_ml: float) -> tuple[float, str]:
+    """Return what was taken from a jug, and what that rests on.
+
+    Parameters
+    ----------
+    drawn : sequence of Drawn
+        What each system takes from it.
+    since, now : datetime
+        Instants with zone.
+    most_ml : float
+        What was in it at first [mL].
+
+    Returns
+    -------
+    tuple of (float, str)
+        Volume [mL], which may be more than there was, and ``LOGGED``, ``RATE`` or ``UNSURE``.
+    """
+    by_rate = math.fsum(d.per_day_ml for d in drawn) * _days(since, now)
+    used = math.fsum(d.logged_ml + d.per_day_ml * _days(d.last or since, now) for d in drawn)
+    if not any(d.last is not None and d.logged_ml > 0.0 for d in drawn):
+        return used, RATE
+    return (by_rate, UNSURE) if used < _LOGGED_SHARE * min(by_rate, most_ml) else (used, LOGGED)
+
+
+def _filled(jug: Contents, made_ml: float, since: datetime, drawn: Sequence[Drawn], now: datetime) -> Contents:
     now, since = now.astimezone(UTC), since.astimezone(UTC)
     lasts = [each.last.astimezone(UTC) for each in drawn if each.last is not None and each.logged_ml > 0.0]
     until = max(lasts, default=None)
     per_day, logged = (math.fsum(figures) for figures in ([d.per_day_ml for d in drawn], [d.logged_ml for d in drawn]))
     jug = replace(jug, since=since, until=until, per_day=per_day if per_day > 0.0 else None)
+    if jug.read_at is not None and made_ml <= _NOTHING_ML:
+        return replace(jug, amount=0.0, runs_out=since, basis=READ)
     if until is not None and logged >= made_ml - _NOTHING_ML:
         return replace(jug, amount=0.0, runs_out=until, basis=LOGGED)
     if per_day <= 0.0:
         return jug if until is None else replace(jug, amount=made_ml - logged, basis=LOGGED)
-    by_rate = per_day * _days(since, now)
-    used = math.fsum(d.logged_ml + d.per_day_ml * _days(d.last or since, now) for d in drawn)
-    basis = RATE if until is None else LOGGED
-    if until is not None and used < _LOGGED_SHARE * min(by_rate, made_ml):
-        used, basis = by_rate, UNSURE
+    used, basis = taken(drawn, since, now, made_ml)
     ahead = (made_ml - used) / per_day
     runs_out = now + timedelta(days=ahead) if ahead <= _LONGEST_DAYS else None
     return replace(jug, amount=max(made_ml - used, 0.0), runs_out=runs_out, basis=basis)
@@ -150,9 +186,11 @@ def _empty(jug: Contents, clock: Clock) -> Duty | None:
         # Whether the pump stood still or the keeper did not write is not known: nothing is claimed.
         plain = f"By the daily rate it {_would(gone)} {clock.day(at)}."
         why = f"At {about(jug.per_day or 0.0)} a day it {_would(gone)} {clock.day(at)}, but far less is logged."
-        return _duty(jug, _early(at, clock, DUE), at, "Look how much is left", why, plain)
+        return _duty(jug, _early(at, clock, DUE), at, _LOOK, why, plain)
     urgency = _early(at, clock, WRONG)
-    if jug.basis == LOGGED and jug.until is not None and at <= jug.until:
+    if jug.basis == READ:
+        why = plain = f"Its level was read on {clock.day(at)}: it is empty."
+    elif jug.basis == LOGGED and jug.until is not None and at <= jug.until:
         why = plain = "By the doses logged it is empty."
     elif jug.basis == LOGGED and jug.until is not None:
         plain = f"It {_would(gone)} {clock.day(at)}, reckoned from the doses logged."
@@ -163,8 +201,8 @@ def _empty(jug: Contents, clock: Clock) -> Duty | None:
         since = f" since {clock.day(jug.since)}" if jug.since is not None else ""
         why = f"At {about(jug.per_day or 0.0)} a day{since} it {_would(gone)} {clock.day(at)}; no dose is logged."
     # What is only reckoned to be empty is looked at first.
-    certain = not gone or (jug.until is not None and at <= jug.until)
-    return _duty(jug, urgency, at, "Mix a new batch" if certain else "Look how much is left", why, plain)
+    certain = not gone or jug.basis == READ or (jug.until is not None and at <= jug.until)
+    return _duty(jug, urgency, at, "Mix a new batch" if certain else _LOOK, why, plain)
 
 
 def _early(at: datetime, clock: Clock, gone: str) -> str:
@@ -177,4 +215,5 @@ def _would(gone: bool) -> str:
 
 
 def _duty(jug: Contents, urgency: str, at: datetime, what: str, why: str, plain: str) -> Duty:
-    return Duty(urgency, at, jug.name, what, why, "Stocks", jug.stock_id, "", JUG, jug.stock_id, plain)
+    sheet = "Jugs" if what == _LOOK else "Stocks"
+    return Duty(urgency, at, jug.name, what, why, sheet, jug.stock_id, "", JUG, jug.stock_id, plain)

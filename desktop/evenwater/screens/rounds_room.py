@@ -78,7 +78,8 @@ class Contents:
     ``amount`` is what is left in it now [mL], ``per_day`` what is dosed from it in a day [mL], ``since`` when it was put
     in use, ``until`` when the newest dose from it was logged. ``basis`` says what ``runs_out`` is reckoned from:
     ``"logged"`` are the doses in the log and the daily rate after each system's last one, ``"rate"`` is the daily rate
-    alone, and ``"unsure"`` the daily rate where the log has far less.
+    alone, ``"unsure"`` the daily rate where the log has far less, and ``"read"`` a level that was read as empty. ``read_at`` is
+    when its level was read, where that was after the batch was put in use; ``since`` is the same then.
     """
 
     stock_id: str
@@ -90,6 +91,7 @@ class Contents:
     since: datetime | None = None
     until: datetime | None = None
     basis: str = ""
+    read_at: datetime | None = None
 
 
 @dataclass(frozen=True)
@@ -112,7 +114,7 @@ class Followed:
 
 @dataclass(frozen=True)
 class Room:
-    """All that decides what is due: names of the systems by id, readings, cards, jugs, plans, and what is corrected."""
+    """All that decides what is due: names of the systems by id, readings, cards, jugs, plans, what is corrected, and what is due at pumps."""
 
     systems: Mapping[str, str]
     readings: tuple[LastReading, ...]
@@ -120,6 +122,7 @@ class Room:
     cards: tuple[Hanging, ...]
     jugs: tuple[Contents, ...]
     plans: tuple[Followed, ...] = ()
+    at_pumps: tuple[Duty, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -147,6 +147,10 @@ SENTENCES: dict[str, Callable[[Params], str]] = {
         f"The doses of {quoted(p['name'])} could not be spaced evenly: they come {minutes(p['shortest_min'])} to "
         f"{minutes(p['longest_min'])} apart."
     ),
+    "timetable_bunched": lambda p: (
+        f"All doses of {quoted(p['name'])} come within {span(p['lasts_min'] / 1440.0)} of the {span(p['open_min'] / 1440.0)} in which it may run, so the "
+        "water rises in that time. Fewer minutes apart, or shorter quiet hours, would spread them."
+    ),
     "timetable_carried": lambda p: (
         f"What {quoted(p['name'])} gives in a day is no multiple of its step, so on {p['extra']} of {p['days']} days the first dose is "
         f"{dose(p['step_ml'])} more. The sum is then exact."

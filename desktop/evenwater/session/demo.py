@@ -43,7 +43,7 @@ def demo_records(room: Mapping[str, object], now: datetime, ids: Mapping[str, st
     Raises
     ------
     KeyError
-        When a batch or correction names a system, stock or pump that the file does not have.
+        When a batch, level, calibration or correction names a system, stock or pump that the file does not have.
     """
     for kind in _KEYED:
         for table in _tables(room, kind):
@@ -51,6 +51,12 @@ def demo_records(room: Mapping[str, object], now: datetime, ids: Mapping[str, st
     for table in _tables(room, "batch"):
         fields = _fields(table, now)
         yield NewRecord("batch", fields, f"{ids[fields.pop('stock').text]}:{uuid.uuid4().hex[:8]}")
+    for table in _tables(room, "calibration"):
+        fields = _fields(table, now)
+        yield NewRecord("calibration", fields, f"{ids[fields.pop('pump').text]}:{uuid.uuid4().hex[:8]}")
+    for table in _tables(room, "level"):
+        fields = _fields(table, now)
+        yield NewRecord("level", fields, f"{ids[fields.pop('stock').text]}:{uuid.uuid4().hex[:8]}")
     for table in _tables(room, "correction"):
         fields = _fields(table, now)
         system_id = ids[fields.pop("system").text]
@@ -96,5 +102,8 @@ _AGES: dict[str, Callable[[datetime, float], tuple[str, str]]] = {
     "measured_hours_ago": lambda now, hours: ("measured_at", _instant(now - timedelta(hours=hours))),
     "mixed_days_ago": lambda now, days: ("mixed_on", (now - timedelta(days=days)).date().isoformat()),
     "in_use_days_ago": lambda now, days: ("in_use_from", _instant(now - timedelta(days=days))),
+    "fitted_days_ago": lambda now, days: ("head_fitted", (now - timedelta(days=days)).date().isoformat()),
+    "read_days_ago": lambda now, days: ("at", _instant(now - timedelta(days=days))),
+    "calibrated_days_ago": lambda now, days: ("at", _instant(now - timedelta(days=days))),
     "use_by_days": lambda now, days: ("use_by", (now + timedelta(days=days)).date().isoformat()),
 }

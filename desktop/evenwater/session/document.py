@@ -100,6 +100,21 @@ class Document(Saver):
             sets = tuple(SetField(record_id, name, typed) for name, typed in changed.items())
             self._do(Step("edit", (*edits.birth(self._mirror, record_id), *sets)), initiator)
 
+    def edit_records(self, records: Mapping[str, Mapping[str, Typed]], initiator: object = None) -> None:
+        """Set fields of several records, given by their ids, as one step that is undone as a whole.
+
+        Fields that stay are left out. The step is named after the field that is given last.
+        """
+        self.refresh()
+        sets = tuple(
+            SetField(record_id, name, typed)
+            for record_id, fields in records.items()
+            for name, typed in fields.items()
+            if self._mirror.value(record_id, name) != typed
+        )
+        if sets:
+            self._do(Step("edit", sets), initiator)
+
     def add_record(self, kind: str, fields: Mapping[str, Typed], initiator: object = None, record_id: str = "") -> str:
         """Add a record at the end of its list and return its id."""
         new = NewRecord(kind, fields, record_id or uuid.uuid4().hex)

@@ -1,4 +1,4 @@
-"""The systems of the fish room, or the jugs of its shelf, in a list with buttons to add and to remove one."""
+"""The systems of the fish room, the jugs of its shelf or its pumps, in a list with buttons to add and to remove one."""
 
 from __future__ import annotations
 
@@ -27,6 +27,7 @@ class Listed:
 
 SYSTEMS = Listed("system", "Fish room", "Systems", "Unnamed system", "System", "&Add system", "Remove system")
 JUGS = Listed("stock", "Shelf", "Jugs", "Unnamed jug", "Jug", "&Add jug", "Remove jug")
+PUMPS = Listed("pump", "Pumps", "Pumps", "Unnamed pump", "Pump", "&Add pump", "Remove pump")
 
 
 def name_of(document: Document, record_id: str, listed: Listed) -> str:

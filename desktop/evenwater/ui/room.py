@@ -21,22 +21,23 @@ from evenwater.screens.rounds import Duty
 from evenwater.session import Document
 from evenwater.ui.backups_window import BackupsWindow
 from evenwater.ui.correct_sheet import CorrectSheet
+from evenwater.ui.jugs_sheet import JugsSheet
 from evenwater.ui.learning import Learning
 from evenwater.ui.log_sheet import LogSheet
 from evenwater.ui.plans import Plans
-from evenwater.ui.records_pane import JUGS, SYSTEMS, RecordsPane
+from evenwater.ui.pumps_sheet import PumpsSheet
+from evenwater.ui.records_pane import JUGS, PUMPS, SYSTEMS, RecordsPane
 from evenwater.ui.rounds_sheet import RoundsSheet
 from evenwater.ui.stocks_sheet import StocksSheet
 from evenwater.ui.theme import GRID, pixels, set_role
+from evenwater.ui.timetable_sheet import TimetableSheet
 from evenwater.ui.upkeep_sheet import UpkeepSheet
 
 _PANE_WIDTH = 18 * GRID
 _ROOMY_WIDTH = 1180
-SHEETS = ("Rounds", "Correct", "Upkeep", "Stocks", "Log")
-_ROUNDS, _CORRECT, _UPKEEP, _STOCKS, _LOG = SHEETS
-# Sheets about a jug and not about a system.
-_OF_JUGS = (_STOCKS,)
-_Sheet = RoundsSheet | CorrectSheet | UpkeepSheet | StocksSheet | LogSheet
+SHEETS = ("Rounds", "Correct", "Upkeep", "Timetable", "Pumps", "Jugs", "Stocks", "Log")
+_ROUNDS, _CORRECT, _UPKEEP, _TIMETABLE, _PUMPS, _JUGS, _STOCKS, _LOG = SHEETS
+_Sheet = RoundsSheet | CorrectSheet | UpkeepSheet | TimetableSheet | PumpsSheet | JugsSheet | StocksSheet | LogSheet
 
 
 class SheetList(QListView):
@@ -98,10 +99,11 @@ class Room(QWidget):
         self.sheets = SheetList(self)
         self.systems = RecordsPane(document, SYSTEMS, self)
         self.jugs = RecordsPane(document, JUGS, self)
+        self.pumps_pane = RecordsPane(document, PUMPS, self)
         self.plans = Plans(document, catalogue, self)
         self.learning = Learning(document, catalogue, self.plans, self)
         self._panes, self._shown = QStackedWidget(self), QStackedWidget(self)
-        for pane in (self.systems, self.jugs):
+        for pane in (self.systems, self.jugs, self.pumps_pane):
             self._panes.addWidget(pane)
         self._made: dict[str, _Sheet] = {}
         self.backups: BackupsWindow | None = None
@@ -121,6 +123,7 @@ class Room(QWidget):
         self.sheets.sheetChosen.connect(self.show_sheet)
         self.systems.chosen.connect(self._choose_system)
         self.jugs.chosen.connect(self._choose_jug)
+        self.pumps_pane.chosen.connect(self._choose_pump)
 
     # The sheets
 
@@ -153,6 +156,33 @@ class Room(QWidget):
         return cast(UpkeepSheet, self._made[_UPKEEP])
 
     @property
+    def timetable(self) -> TimetableSheet:
+        """When every pump of a system doses."""
+        if _TIMETABLE not in self._made:
+            sheet = TimetableSheet(self._document, self._catalogue, self.learning, self.plans, self)
+            sheet.opened.connect(self._open_parameter)
+            self._take_in(_TIMETABLE, sheet)
+        return cast(TimetableSheet, self._made[_TIMETABLE])
+
+    @property
+    def pumps(self) -> PumpsSheet:
+        """What a pump gives, and how it wears."""
+        if _PUMPS not in self._made:
+            sheet = PumpsSheet(self._document, self._catalogue, self)
+            sheet.pump_wanted.connect(self.pumps_pane.choose)
+            self._take_in(_PUMPS, sheet)
+        return cast(PumpsSheet, self._made[_PUMPS])
+
+    @property
+    def levels(self) -> JugsSheet:
+        """What is left in every jug, and whether that is right."""
+        if _JUGS not in self._made:
+            sheet = JugsSheet(self._document, self._catalogue, self.learning, self.plans, self)
+            sheet.jug_wanted.connect(self.jugs.choose)
+            self._take_in(_JUGS, sheet)
+        return cast(JugsSheet, self._made[_JUGS])
+
+    @property
     def stocks(self) -> StocksSheet:
         """What goes into the jugs."""
         if _STOCKS not in self._made:
@@ -182,8 +212,11 @@ class Room(QWidget):
 
     def _sheet(self, name: str) -> _Sheet:
         """Return a sheet by its name, made now where it is not there yet."""
-        made = {_ROUNDS: "rounds", _CORRECT: "sheet", _UPKEEP: "upkeep", _STOCKS: "stocks", _LOG: "log"}
-        return cast(_Sheet, getattr(self, made[name]))
+        return cast(_Sheet, getattr(self, {_CORRECT: "sheet", _JUGS: "levels"}.get(name, name.lower())))
+
+    def _pane(self, name: str) -> RecordsPane:
+        """Return the list of what a sheet is about."""
+        return {_STOCKS: self.jugs, _JUGS: self.jugs, _PUMPS: self.pumps_pane}.get(name, self.systems)
 
     def _foot(self) -> QHBoxLayout:
         self.copies = QPushButton("Bac&kups", self.side)
@@ -217,7 +250,7 @@ class Room(QWidget):
     def settle(self) -> None:
         """End what is being typed, before the window closes."""
         for sheet in self._made.values():
-            if isinstance(sheet, CorrectSheet | StocksSheet):
+            if isinstance(sheet, CorrectSheet | TimetableSheet | PumpsSheet | JugsSheet | StocksSheet):
                 sheet.settle()
         self.learning.close()
         if self.backups is not None:
@@ -245,7 +278,7 @@ class Room(QWidget):
         """Show a sheet by its number."""
         self._document.commit_point()
         name = SHEETS[number]
-        pane = self.jugs if name in _OF_JUGS else self.systems
+        pane = self._pane(name)
         self._panes.setCurrentWidget(pane)
         sheet = self._sheet(name)
         self._shown.setCurrentWidget(sheet)
@@ -259,8 +292,10 @@ class Room(QWidget):
                 sheet.list.setFocus()
         elif isinstance(sheet, CorrectSheet):
             sheet.refresh()
-        elif isinstance(sheet, StocksSheet):
+        elif isinstance(sheet, StocksSheet | JugsSheet):
             sheet.show_jug(self.jugs.current())
+        elif isinstance(sheet, PumpsSheet):
+            sheet.show_pump(self.pumps_pane.current())
         else:
             sheet.show_system(self.systems.current())
 
@@ -280,8 +315,8 @@ class Room(QWidget):
     def _open_duty(self, duty: Duty) -> None:
         """Open what a line of the rounds is about."""
         self._open(duty.sheet)
-        if duty.sheet == _STOCKS:
-            self.jugs.choose(duty.record)
+        if duty.sheet in (_STOCKS, _JUGS, _PUMPS):
+            self._pane(duty.sheet).choose(duty.record)
             return
         self.systems.choose(duty.record)
         if duty.sheet == _LOG:
@@ -293,14 +328,20 @@ class Room(QWidget):
     def _choose_system(self, system_id: str) -> None:
         self.sheet.show_system(system_id)
         shown = self._shown.currentWidget()
-        if isinstance(shown, LogSheet | UpkeepSheet):
+        if isinstance(shown, LogSheet | UpkeepSheet | TimetableSheet):
             shown.show_system(system_id)
 
     @Slot(str)
     def _choose_jug(self, stock_id: str) -> None:
         shown = self._shown.currentWidget()
-        if isinstance(shown, StocksSheet):
+        if isinstance(shown, StocksSheet | JugsSheet):
             shown.show_jug(stock_id)
+
+    @Slot(str)
+    def _choose_pump(self, pump_id: str) -> None:
+        shown = self._shown.currentWidget()
+        if isinstance(shown, PumpsSheet):
+            shown.show_pump(pump_id)
 
     def _log_travelled(self, system_id: str) -> None:
         """Open the log in which undo or redo has changed something."""
@@ -309,12 +350,31 @@ class Room(QWidget):
 
     def _travelled(self, record_id: str) -> None:
         """Open the sheet of what undo or redo has changed, so that nothing changes unseen."""
-        owner = record_id.partition(":")[0]
+        owner, kind = record_id.partition(":")[0], self._document.kind(record_id)
+        shown = self._shown.currentWidget()
         if owner in self._document.records("system"):
-            self._open(_CORRECT)
+            # What is wished and exchanged stands on the sheet that is shown.
+            if not isinstance(shown, TimetableSheet | UpkeepSheet) or owner != self.systems.current():
+                self._open(_CORRECT)
+        elif owner in self._document.records("pump"):
+            if shown is not self.sheet or owner != self.sheet.records.id_of("pump"):
+                self._open(_PUMPS)
+                self.pumps_pane.choose(owner)
+                if kind == "calibration":
+                    self.pumps.show_calibration(record_id)
+        elif kind == "absence":
+            self._open(_JUGS)
+            self.levels.show_absence()
         elif owner in self._document.records("stock"):
-            if self._shown.currentWidget() is self.sheet and owner == self.sheet.records.id_of("stock"):
-                return
+            self._show_jug_of(record_id, kind, shown)
+
+    def _show_jug_of(self, record_id: str, kind: str, shown: QWidget | None) -> None:
+        """Show the jug that a record belongs to: its level, its batch, or the jug itself."""
+        owner = record_id.partition(":")[0]
+        if kind == "level" or isinstance(shown, JugsSheet):
+            self._open(_JUGS)
+            self.jugs.choose(owner)
+        elif shown is not self.sheet or owner != self.sheet.records.id_of("stock"):
             self._open(_STOCKS)
             self.jugs.choose(owner)
             self.stocks.show_batch(record_id)

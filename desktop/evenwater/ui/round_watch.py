@@ -6,7 +6,7 @@ What is in the log is looked at first; what every jug loses in a day is planned 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from datetime import datetime, time
 from time import perf_counter
 
@@ -14,14 +14,14 @@ from PySide6.QtCore import QObject, QTimer, Signal
 
 from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.quantities import Typed
-from evenwater.screens import logbook, rounds, rounds_jugs, rounds_rates, rounds_tests, shelf
+from evenwater.screens import jug_levels, logbook, rounds, rounds_jugs, rounds_rates, rounds_tests, shelf
 from evenwater.screens.local_zone import present
 from evenwater.session import Card, Change, Document, Entry, LogChange, PlansChange
 from evenwater.ui.learning import Learning
 from evenwater.ui.plans import Plans
 from evenwater.ui.records_pane import JUGS, SYSTEMS, name_of
 from evenwater.ui.upkeep_records import UpkeepRecords
-from evenwater.ui.void_cards import jug_of
+from evenwater.ui.void_cards import jug_of, of_pump
 
 # How long [s] the window is held at a time: a key pressed meanwhile is still answered at once.
 _SLICE_S = 0.012
@@ -54,6 +54,7 @@ class RoundWatch(QObject):
         self._rates: dict[str, tuple[str, dict[str, float]]] = {}
         self._outdated: dict[tuple[str, str], str] = {}
         self._cards: dict[str, list[Card]] | None = None
+        self._levels: dict[str, tuple[jug_levels.Level, ...]] | None = None
         # Systems to look at, in their order: the log of each first, then what is dosed.
         self._unread = dict.fromkeys(document.records("system"))
         self._unplanned = dict(self._unread)
@@ -112,13 +113,13 @@ class RoundWatch(QObject):
     def _all(self, *_: object) -> None:
         self._unread = dict.fromkeys(self._document.records("system"))
         self._unplanned = dict(self._unread)
-        self._cards = None
+        self._cards = self._levels = None
 
     def _changed(self, change: Change) -> None:
         owner = change.record_id.partition(":")[0]
         if owner in self._document.records("system"):
             self._unread[owner] = self._unplanned[owner] = None
-        elif "in_use_from" in change.fields:
+        elif "in_use_from" in change.fields or self._document.kind(change.record_id) == "level":
             self._all()
         else:
             self._unplanned = dict.fromkeys(self._document.records("system"))
@@ -161,9 +162,9 @@ class RoundWatch(QObject):
                 newest[reading.parameter] = reading
         logged = {}
         for stock, last in log.latest_by_subject(system, "dose").items():
-            since = self._since(stock)
-            if since is not None and last.at >= since:
-                logged[stock] = float(log.columns(system, stock, "dose", since)[1].sum()), last.at
+            begin = self._begin(stock, self._batch(stock))
+            if begin is not None and last.at >= begin.at:
+                logged[stock] = float(log.columns(system, stock, "dose", begin.at)[1].sum()), last.at
         kept = self._seen.setdefault(system, _Seen())
         kept.readings, kept.corrected, kept.logged = tuple(newest.values()), corrected, logged
         for card in self._cards_of(system):
@@ -228,35 +229,59 @@ class RoundWatch(QObject):
         stock = jug_of(self._document, card)
         batch = self._document.batch_in_use(stock)
         if not batch:
-            return "Its jug is empty or gone." if stock else ""
+            return "Its jug is empty or gone." if stock else of_pump(self._document, card)
         values = self._document.values(batch)
         key = card.plan_id, repr(values)
         if key not in self._outdated:
             self._outdated[key] = shelf.card_outdated(card.body, card.parameter, values, self._catalogue)
-        return self._outdated[key]
+        return self._outdated[key] or of_pump(self._document, card)
 
-    def _since(self, stock: str) -> datetime | None:
-        """Return when what is in a jug was put in use."""
-        batch = self._document.batch_in_use(stock)
-        return instant(self._document.value(batch, "in_use_from").text) if batch else None
+    def takes(self, stock: str) -> tuple[tuple[str, float], ...] | None:
+        """Return which systems take from a jug, with what each takes in a day [mL]; None while that is not known of all."""
+        systems = self._document.records("system")
+        if not all(system in self._rates for system in systems):
+            return None
+        seen = ((system, self._seen[system]) for system in systems if system in self._seen)
+        return tuple(
+            (system, each.taken.get(stock, 0.0)) for system, each in seen if stock in each.taken or stock in each.logged
+        )
+
+    def _begin(self, stock: str, batch: Mapping[str, Typed]) -> jug_levels.Begin | None:
+        """Return from what on the contents of a jug are reckoned, with this batch in it."""
+        return jug_levels.begin(batch, self.levels(stock), present())
+
+    def levels(self, stock: str) -> tuple[jug_levels.Level, ...]:
+        """Return the levels that were read of a jug, in the order in which they were noted; what cannot be read is left out."""
+        if self._levels is None:
+            found: dict[str, list[jug_levels.Level]] = {}
+            for record in self._document.records("level"):
+                level = jug_levels.level_of(record, self._document.values(record))
+                if level is not None:
+                    found.setdefault(record.partition(":")[0], []).append(level)
+            self._levels = {jug: tuple(each) for jug, each in found.items()}
+        return self._levels.get(stock, ())
+
+    def _batch(self, stock: str) -> Mapping[str, Typed]:
+        in_use = self._document.batch_in_use(stock)
+        return self._document.values(in_use) if in_use else {}
 
     def _jug(self, stock: str, seen: list[_Seen], known: bool) -> rounds.Contents:
-        batch: Mapping[str, Typed] = {}
-        if in_use := self._document.batch_in_use(stock):
-            batch = self._document.values(in_use)
+        batch = self._batch(stock)
+        begin = self._begin(stock, batch)
         jug = rounds.Contents(stock, name_of(self._document, stock, JUGS), instant(_text(batch, "use_by")))
-        if not known:
+        if not known or begin is None:
             return jug
         return rounds_jugs.filled(
-            jug,
-            rounds_jugs.made_up_ml(batch),
-            instant(_text(batch, "in_use_from")),
+            replace(jug, read_at=begin.at if begin.read else None),
+            begin.ml,
+            begin.at,
             [
                 rounds_jugs.Drawn(each.taken.get(stock, 0.0), *each.logged.get(stock, (0.0, None)))
                 for each in seen
                 if stock in each.taken or stock in each.logged
             ],
             present(),
+            jug_levels.below_ml(self._document.values(stock)),
         )
 
 

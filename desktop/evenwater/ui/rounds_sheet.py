@@ -18,6 +18,7 @@ from evenwater.ui.duty_list import DutyList
 from evenwater.ui.flow import FlowRow
 from evenwater.ui.learning import Learning
 from evenwater.ui.plans import Plans
+from evenwater.ui.pump_watch import PumpWatch
 from evenwater.ui.round_actions import RoundActions
 from evenwater.ui.round_watch import RoundWatch
 from evenwater.ui.sheet_header import SheetHeader
@@ -42,6 +43,7 @@ class RoundsSheet(QWidget):
         set_role(self, "page")
         self._catalogue, self._followed = catalogue, plans
         self.watch = RoundWatch(document, catalogue, learning, plans, self)
+        self.pumps = PumpWatch(document, catalogue, self)
         self.duties: tuple[Duty, ...] = ()
         self.header = SheetHeader(document, self, "The fish room")
         self._said = QLabel(self)
@@ -68,7 +70,8 @@ class RoundsSheet(QWidget):
         self._soon.setInterval(_SOON_MS)
         self._soon.timeout.connect(self._look)
         self.list.opened.connect(self.opened)
-        self.watch.looked.connect(self._show)
+        for watch in (self.watch, self.pumps):
+            watch.looked.connect(self._show)
         self.actions_row.told.connect(self.header.tell)
         for signal in (
             document.cardsChanged,
@@ -86,7 +89,7 @@ class RoundsSheet(QWidget):
 
     def waiting(self) -> bool:
         """Say whether what is shown may not be all yet."""
-        return self._soon.isActive() or self.watch.waiting()
+        return self._soon.isActive() or self.watch.waiting() or self.pumps.waiting()
 
     def refresh(self) -> None:
         """Look at what has changed in the room, and show it; what was shown before is there until then."""
@@ -98,6 +101,7 @@ class RoundsSheet(QWidget):
     def _look(self) -> None:
         self._soon.stop()
         self.header.show_system("")
+        self.pumps.look()
         if not self.watch.look():
             self._show()
 
@@ -116,7 +120,7 @@ class RoundsSheet(QWidget):
             self._say(f"Looking at the log of {unread} more systems.", self.duties)
             return
         now = present()
-        room = replace(self.watch.room(), plans=self._plans())
+        room = replace(self.watch.room(), plans=self._plans(), at_pumps=self.pumps.duties())
         self.duties = rounds.duties(room, self._catalogue, now)
         more = f" Reckoning what {unplanned} more systems take from the jugs." if unplanned else ""
         self._say(f"{rounds.headline(self.duties)}{more}", self.duties)

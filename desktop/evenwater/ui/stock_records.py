@@ -90,8 +90,11 @@ class StockRecords:
         if head == "stock":
             self._document.edit(self.stock, field, typed, initiator, merge=True)
             return
-        batch = self.batch or self.add({})
-        if field == "contents":
+        batch = self.batch
+        if not batch:
+            # With the field in it: a batch that began empty would empty the field under the keeper's hand.
+            self.add(shelf.contents_fields(typed.text) if field == "contents" else {field: typed})
+        elif field == "contents":
             self._document.edit_fields(batch, shelf.contents_fields(typed.text), initiator)
         else:
             self._document.edit(batch, field, typed, initiator, merge=True)

@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QWidget
 
 from evenwater.engine.catalogue import Catalogue
-from evenwater.screens import shelf
+from evenwater.screens import pump_cards, pump_view, shelf
 from evenwater.session import Card, Change, Document
 from evenwater.ui.theme import GRID, set_role
 
@@ -14,6 +14,14 @@ from evenwater.ui.theme import GRID, set_role
 def jug_of(document: Document, card: Card) -> str:
     """Return the jug a card takes from; of one from before there were batches, the jug its correction takes from now."""
     return card.batch_id.partition(":")[0] or document.value(f"{card.system_id}:{card.parameter}", "stock").text
+
+
+def of_pump(document: Document, card: Card) -> str:
+    """Return why a card must not be followed with what its pump gives now; empty when it may."""
+    pump = document.value(f"{card.system_id}:{card.parameter}", "pump").text
+    flow = pump_view.flow_in_use(document.values(pump)) if pump in document.records("pump") else None
+    why = "" if flow is None else pump_cards.other_flow(card.body, flow)
+    return why and f"{why} Its pump now gives another flow."
 
 
 class VoidCards(QWidget):
@@ -52,8 +60,8 @@ class VoidCards(QWidget):
         self._refresh()
 
     def _changed(self, change: Change) -> None:
-        # Only what is in a jug decides; typing elsewhere need not ask the disk.
-        if self._document.kind(change.record_id) == "batch":
+        # Only what is in a jug and what a pump gives decides; typing elsewhere need not ask the disk.
+        if self._document.kind(change.record_id) in ("batch", "pump"):
             self._refresh()
 
     def _refresh(self, *_: object) -> None:
@@ -71,6 +79,9 @@ class VoidCards(QWidget):
             self.done.setAccessibleName(f"Card {self._plan_id} is taken down")
 
     def _outdated(self, card: Card) -> str:
+        return self._of_jug(card) or of_pump(self._document, card)
+
+    def _of_jug(self, card: Card) -> str:
         stock = jug_of(self._document, card)
         if not stock:
             return ""

@@ -1,0 +1,79 @@
+"""When the clocks on the wall are changed next, where the keeper lives."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import UTC, datetime, timedelta
+
+from evenwater.screens.shown import date_words, span
+
+_LOOKS_AHEAD = 366
+_DAY, _MINUTE = timedelta(days=1), timedelta(minutes=1)
+
+
+@dataclass(frozen=True)
+class ClockChange:
+    """The instant of a change, and by how much the clocks go on (back when it is negative)."""
+
+    at: datetime
+    by: timedelta
+
+
+def next_change(now: datetime) -> ClockChange | None:
+    """Return the next change of the clocks.
+
+    Parameters
+    ----------
+    now : datetime
+        The present in the keeper's zone.
+
+    Returns
+    -------
+    ClockChange or None
+        In that zone, to the minute; None when the clocks are not changed within a year.
+    """
+    zone = now.tzinfo
+    before = now.astimezone(UTC)
+    for _ in range(_LOOKS_AHEAD):
+        after = before + _DAY
+        first, last = (instant.astimezone(zone).utcoffset() for instant in (before, after))
+        if first != last and first is not None and last is not None:
+            # The change lies between the two: halve until it is known to the minute.
+            while after - before > _MINUTE:
+                middle = before + (after - before) / 2
+                if middle.astimezone(zone).utcoffset() == first:
+                    before = middle
+                else:
+                    after = middle
+            at = after.replace(second=0, microsecond=0)
+            return ClockChange(at.astimezone(zone), last - first)
+        before = after
+    return None
+
+
+def clock_words(change: ClockChange | None) -> str:
+    """Say what happens to the doses on the night of the next change of clocks.
+
+    Parameters
+    ----------
+    change : ClockChange or None
+        The change.
+
+    Returns
+    -------
+    str
+        Sentences; empty where clocks are not changed.
+    """
+    if change is None:
+        return ""
+    on = change.by > timedelta(0)
+    by = span(abs(change.by) / _DAY)
+    how, comes = ("go on", "later") if on else ("go back", "earlier")
+    begin = f"On {date_words(change.at)} the clocks on the wall {how} by {by}; those of the pumps do not. "
+    then = f"No dose is left out and none comes twice, but each comes {by} {comes} by the wall, and so do the quiet hours. "
+    again = "Set the pumps' clocks by the wall the next day"
+    return (
+        f"{begin}{then}{again}."
+        if on
+        else f"{begin}{then}{again}: stop the pumps for the {by} that they then show twice."
+    )
