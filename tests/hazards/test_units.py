@@ -79,7 +79,8 @@ TIME = re.compile(r"\b(s|sec|second|min|minute|h|hr|hour|day|d|week)\b")
 
 
 def test_H2_no_field_takes_a_rate_in_two_time_bases() -> None:
-    taken = _all_fields()
+    # How long a run or a head lasts is a length of time, not a rate.
+    taken = [field for field in _all_fields() if field.kind != "time"]
     assert len(taken) > 35
     for field in taken:
         bases = {tuple(sorted(set(TIME.findall(unit.definition)))) for unit in field.units.units}

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from evenwater.card.flow import Group
 from evenwater.card.fonts import load_fonts
 from evenwater.card.items import Block, Item, beside, rule, stack
@@ -37,7 +39,7 @@ def lay_out(sheet: TimetablePage, paper: Paper) -> tuple[Page, ...]:
     said = [*((text, True) for text in sheet.maxima), *((text, False) for text in (*sheet.stop, sheet.rules[0]))]
     flow.add(_head(sheet, paper))
     # On a small paper the cautions would leave the first page all but empty.
-    flow.cut(handling(sheet.cautions, sheet.emergency, paper, width))
+    flow.cut(_handling(sheet, paper))
     for group in (
         *doses(sheet.rows, paper),
         stop(said, paper),
@@ -57,6 +59,15 @@ def _head(sheet: TimetablePage, paper: Paper) -> Group:
     blocks += ends(sheet.issued, False, sheet.valid_until, True, width, note)
     blocks += lines(f"{sheet.because} {sheet.replace}", width, note)
     return Group(width, (*blocks, Block(2.0), rule(width, HEAVY)))
+
+
+def _handling(sheet: TimetablePage, paper: Paper) -> Group:
+    """Set the cautions so that they can be cut anywhere but within the first aid."""
+    width = paper.content_width
+    group = handling(sheet.cautions, sheet.emergency, paper, width)
+    # A first aid of one short word would be the last block alone.
+    before = len(handling(sheet.cautions, "x", paper, width).blocks) - 1
+    return replace(group, blocks=(*group.blocks[:before], stack(group.blocks[before:])))
 
 
 def _facts(sheet: TimetablePage) -> list[tuple[str, str]]:

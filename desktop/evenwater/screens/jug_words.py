@@ -93,7 +93,7 @@ CHECKS = {
     "outlet_above_water": "The outlet ends above the highest water line, with an air gap.",
     "jug_below_outlet": "The jug stands below the outlet.",
     "jug_small_enough": "If the whole jug ran in, no value would leave its hard range.",
-    "tube_lifted": "Lift the tube out of the pump's reach once: nothing runs on.",
+    "tube_lifted": "With the tube lifted out of the pump, nothing runs on.",
     "outlets_apart": "Alkalinity and calcium have outlets of their own, apart and in strong flow.",
     "line_primed": "The line is primed: liquid stands at the outlet.",
 }
