@@ -13,11 +13,13 @@ from evenwater.engine.jug_check import AMBER_MARK, CANNOT_TELL, RED_MARK, JugChe
 from tests.engine.simulated_pumps import CLEAR, HEALTHY, UNCLEAR, case
 
 RECORDS = 1000
+# Apart from those of the tests and of every run in which the weights were chosen.
+FIRST_SEED = 7_000_000
 
 
 def judged(truth: str, count: int) -> list[JugCheck]:
     """Return what is said of so many records of one fault."""
-    found = [check(case(truth, seed).record) for seed in range(count)]
+    found = [check(case(truth, seed).record) for seed in range(FIRST_SEED, FIRST_SEED + count)]
     return [each for each in found if isinstance(each, JugCheck)]
 
 
