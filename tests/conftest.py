@@ -85,6 +85,12 @@ def own_home(tmp_path_factory: pytest.TempPathFactory, monkeypatch: pytest.Monke
     return home
 
 
+@pytest.fixture
+def young_demo(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Let the demo begin without its three years of entries, for tests that have nothing to do with them."""
+    monkeypatch.setattr("evenwater.session.demo.demo_entries", lambda *_: ())
+
+
 @pytest.fixture(scope="session")
 def qapp(qapp: Any) -> Any:
     """Return the application with the product's own font in it, as the window and the card have it."""

@@ -16,7 +16,9 @@ from evenwater import (
     headless_calibration,
     headless_chemistry,
     headless_consumption,
+    headless_exchange,
     headless_jug,
+    headless_recovery,
     headless_stock,
     headless_timetable,
     headless_upkeep,
@@ -188,7 +190,9 @@ _BY_KIND: dict[str, Callable[[dict[str, Any], Catalogue, datetime], Outcome]] = 
     "consumption": headless_consumption.answer,
     "calibration": lambda raw, known, now: headless_calibration.answer(raw, now),
     "jug": headless_jug.answer,
+    "recovery": headless_recovery.answer,
     "timetable": lambda raw, known, now: headless_timetable.answer(raw, known),
+    "exchange": lambda raw, known, now: headless_exchange.answer(raw, known),
 }
 
 

@@ -7,6 +7,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
+from evenwater.question_exchange import exchange
 from evenwater.question_jug import jug
 from evenwater.question_parts import (
     Wrongs,
@@ -18,6 +19,7 @@ from evenwater.question_parts import (
     wrong_table,
     wrong_value,
 )
+from evenwater.question_recovery import recovery
 from evenwater.question_tables import (
     CALIBRATION,
     CALIBRATION_NEEDED,
@@ -255,6 +257,8 @@ _SHAPES: dict[str, Callable[[Mapping[str, Any]], Wrongs]] = {
     "calibration": _calibration,
     "timetable": _timetable,
     "jug": jug,
+    "recovery": recovery,
+    "exchange": exchange,
 }
 KINDS = tuple(_SHAPES)
 

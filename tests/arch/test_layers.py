@@ -12,8 +12,8 @@ from tests.arch.tree import PRODUCT, imported, parsed, python_files, shown
 
 QT = {"PySide6", "shiboken6", "pyqtgraph"}
 QT_FREE = (
-    "engine", "store", "screens", "headless.py", "headless_calibration.py", "headless_chemistry.py", "headless_consumption.py", "headless_outcome.py",
-    "headless_jug.py", "headless_stock.py", "headless_timetable.py", "headless_upkeep.py", "question_file.py", "question_jug.py", "question_parts.py", "question_tables.py",
+    "engine", "store", "screens", "headless.py", "headless_calibration.py", "headless_chemistry.py", "headless_consumption.py", "headless_exchange.py", "headless_outcome.py",
+    "headless_jug.py", "headless_recovery.py", "headless_stock.py", "headless_timetable.py", "headless_upkeep.py", "question_file.py", "question_exchange.py", "question_jug.py", "question_parts.py", "question_recovery.py", "question_tables.py",
     "assets.py",
 )  # fmt: skip
 
@@ -26,14 +26,18 @@ THIRD_PARTIES = {
     "headless_calibration.py": set(),
     "headless_chemistry.py": set(),
     "headless_consumption.py": set(),
+    "headless_exchange.py": set(),
     "headless_outcome.py": set(),
     "headless_stock.py": set(),
     "headless_jug.py": set(),
+    "headless_recovery.py": set(),
     "headless_timetable.py": set(),
     "headless_upkeep.py": set(),
     "question_file.py": set(),
+    "question_exchange.py": set(),
     "question_jug.py": set(),
     "question_parts.py": set(),
+    "question_recovery.py": set(),
     "question_tables.py": set(),
     "assets.py": set(),
 }

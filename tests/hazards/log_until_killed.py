@@ -12,6 +12,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from evenwater.ui.main_window import MainWindow
+from evenwater.ui.room import SHEETS
 from tests.ui.log_making import hung
 from tests.ui.window_making import room_of
 
@@ -31,7 +32,7 @@ def main(file: Path, jug: str, began: str) -> None:
     while window.opening() is None or window.opening().room() is None:
         app.processEvents()
     room = room_of(window)
-    QTest.keyClick(window, Qt.Key.Key_5, Qt.KeyboardModifier.ControlModifier)
+    room.sheets.choose(SHEETS.index("Log"))
     log = room.log
     log.form.kind.set_current("dose")
     log.form.kind.chosen.emit("dose")

@@ -237,6 +237,7 @@ def test_H9_a_copied_reading_is_asked_about_before_it_is_logged(log: LogSheet, w
     click(log.form.log)
     yes(log)
     assert len(kept(log)) == 3
+    wall.on(minutes=1)
     pick(log.form.fields["parameter"], "calcium")
     put(log, "value", "420")
     click(log.form.log)

@@ -37,6 +37,8 @@ from tests.ui.stocks_making import (
 )
 from tests.ui.window_making import choose, left, opened, reckoned, room_of, sheet_of, type_into
 
+pytestmark = pytest.mark.usefixtures("young_demo")
+
 NOW = datetime(2026, 11, 25, 9, 0, tzinfo=UTC)
 
 

@@ -20,7 +20,8 @@ LIME = {
 MIX = '{ chemical = "potassium chloride", dissolved = "10 g", purity = "99 %" }'
 WHOLE = (
     example(), example("convert"), example("stock"), example("chemistry"), example("consumption"), example("upkeep"),
-    example("calibration"), example("jug"), on_label(example()), put(example(), **LIME), put(example("stock"), also=MIX),
+    example("calibration"), example("jug"), example("exchange"), example("recovery"),
+    on_label(example()), put(example(), **LIME), put(example("stock"), also=MIX),
 )  # fmt: skip
 LINES = [line for whole in WHOLE for line in whole.split("\n") if line.strip() and not line.startswith("#")]
 # Values that ask for trouble: other types, other marks, other units, extremes.
@@ -86,6 +87,8 @@ def judge(said: Said, content: bytes) -> str:
                 assert body["cautions"]
             if "use_per_day" in body:
                 assert body["low"]["value"] <= body["use_per_day"]["value"] <= body["high"]["value"]
+            for choice in body.get("choices", []):
+                assert choice["proposed"] == (not choice["reasons"])
             if "verdict" in body:
                 assert body["low"]["value"] <= body["flow"]["value"] <= body["high"]["value"]
                 assert (body["verdict"] == "pass") == (not body["repeat_because"])

@@ -5,6 +5,10 @@ from __future__ import annotations
 import pytest
 
 from evenwater.engine.balance import after, segment, steady, trajectory
+from evenwater.engine.exchange import ExchangeAnswer, solve
+from evenwater.engine.exchange_question import ExchangeQuestion, Moved, Pair, as_much_as
+from evenwater.engine.quantities import Water
+from tests.engine.asking import known
 from tests.published.rows import Figures, Row, check, rows, where
 
 EXERCISED = rows("exchange")
@@ -16,6 +20,58 @@ def _left(days: float, volumes_per_day: float) -> float:
     """Return the fraction left by a steady exchange with water that holds nothing."""
     part = segment(days, dosed=0.0, use=0.0, exchange=volumes_per_day)
     return float(after(1.0, part.days, part.gain, part.loss))
+
+
+def _exchanged(
+    days: float, volumes_per_day: float, now: float = 1.0, new: float = 0.0, added: float = 0.0
+) -> ExchangeAnswer:
+    """Return what the product's exchange makes of a stirred volume of 250 L."""
+    pair = Pair(250.0 * volumes_per_day, 250.0 * volumes_per_day)
+    value = Moved(known().parameters["nitrate"], "mg/L as NO3", now, new, added=added)
+    found = solve(ExchangeQuestion("", 250.0, 0.02, Water(), pair, days, (value,)))
+    assert isinstance(found, ExchangeAnswer), found
+    return found
+
+
+def _through_an_exchange(row: Row) -> Figures:
+    """Return the figures of a row as the question kind answers them."""
+    if row.id.startswith(("wash.cdc.", "wash.hc.")):
+        assert isinstance(row.expected, dict)
+        per_day = 24.0 * row.number("Q_over_V_per_h")
+        return {
+            gone: where(
+                lambda m: _exchanged(m / _MINUTES_PER_DAY, per_day).left, 1.0 - float(gone) / 100.0, 0.5, 1000.0
+            )
+            for gone in row.expected
+        }
+    if row.id.startswith("ktv."):
+        # As much as one batch change of the share that is cleared.
+        return as_much_as(row.number("URR"), 1.0, 1.0)
+    match row.id:
+        case "wash.1turn" | "wash.10pct_day_7d" | "batch.vs":
+            return _exchanged(1.0, row.number("QtV")).left
+        case "wash.who63":
+            return 100.0 * _exchanged(1.0, row.number("QtV")).batch_whole
+        case "wash.90":
+            return as_much_as(1.0 - row.number("frac"), 1.0, 1.0)
+        case "wash.source":
+            (found,) = _exchanged(30.0, row.number("k"), added=row.number("G")).courses
+            assert found.settles is not None
+            return found.settles
+        case "wash.approach":
+            (found,) = _exchanged(
+                row.number("days"), row.number("QV_per_day"), row.number("C0"), row.number("Cin")
+            ).courses
+            return found.end
+        case "wash.200gal":
+            days = row.number("t_min") / _MINUTES_PER_DAY
+            return as_much_as(1.0 - row.number("C") / row.number("C0"), days, row.number("V_gal")) / _MINUTES_PER_DAY
+    raise AssertionError(row.id)
+
+
+@pytest.mark.parametrize("row", EXERCISED, ids=lambda row: row.id)
+def test_question_of_an_exchange_is_answered_as_published(row: Row) -> None:
+    check(row, _through_an_exchange(row))
 
 
 def _minutes_until(gone_percent: float, volumes_per_hour: float) -> float:

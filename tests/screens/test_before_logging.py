@@ -33,7 +33,8 @@ def dose(hours_ago: float, ml: float = 12.5, who: str = "") -> Taken:
 
 def said(*taken: Taken) -> list[tuple[Taken, str]]:
     return [
-        (one, "Alkalinity, 7.4\u00a0dKH" if one.kind == "reading" else f"Dose: Soda ash, {one.value}\u00a0mL") for one in taken
+        (one, "Alkalinity, 7.4\u00a0dKH" if one.kind == "reading" else f"Dose: Soda ash, {one.value}\u00a0mL")
+        for one in taken
     ]
 
 

@@ -17,7 +17,16 @@ from evenwater.engine import intake, recipe, stock_intake
 from evenwater.engine.correction import Answer, Refused
 from evenwater.engine.reasons import Reason
 from evenwater.engine.recipe import StockQuestion
-from evenwater.screens import calibration_words, consumption_words, jug_words, timetable_words, upkeep_words, words
+from evenwater.screens import (
+    calibration_words,
+    consumption_words,
+    exchange_words,
+    jug_words,
+    recovery_words,
+    timetable_words,
+    upkeep_words,
+    words,
+)
 from evenwater.screens.field_words import FIELD_WORDS
 from tests.screens.asked import BASE, LABEL, NOW, answer, catalogue, outcome, shown_for
 from tests.screens.lint import faults
@@ -226,6 +235,7 @@ def reasons(changes: dict[str, Any]) -> list[Reason]:
 def test_every_code_is_produced_below() -> None:
     # Those of an upkeep are produced in test_upkeep, and so on.
     elsewhere = upkeep_words.SENTENCES.keys() | consumption_words.SENTENCES.keys() | consumption_words.OF_VALUES.keys()
+    elsewhere |= exchange_words.SENTENCES.keys() | recovery_words.SENTENCES.keys()
     elsewhere |= calibration_words.SENTENCES.keys() | jug_words.SENTENCES.keys() | timetable_words.SENTENCES.keys()
     assert PRODUCED.keys() | OF_A_STOCK.keys() | BY_HAND.keys() == codes() - elsewhere
 

@@ -19,6 +19,8 @@ from tests.screens.asked import MORE, answer, shown_for
 from tests.ui.chart_view import FASTEST_H, START, drag, handle, mouse, ramp, water
 from tests.ui.window_making import choose, opened, reckoned, sheet_of
 
+pytestmark = pytest.mark.usefixtures("young_demo")
+
 NAMES = {"pH 8.2", "aragonite 3.7"}
 
 

@@ -15,6 +15,8 @@ from evenwater.card.paper import PAPERS
 from evenwater.ui.contingency_actions import NO_PLAN, ContingencyActions
 from tests.ui.window_making import opened, reckoned, sheet_of, type_into
 
+pytestmark = pytest.mark.usefixtures("young_demo")
+
 
 @pytest.fixture
 def own_settings(tmp_path: Path):

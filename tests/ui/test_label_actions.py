@@ -20,6 +20,8 @@ from tests.screens.batches import SODA
 from tests.ui.stocks_making import ASH, CALCIUM_JUG, click, document_of, settled, show_jug, typed_in
 from tests.ui.window_making import opened, type_into
 
+pytestmark = pytest.mark.usefixtures("young_demo")
+
 
 @pytest.fixture
 def own_settings(tmp_path: Path):

@@ -17,6 +17,8 @@ from evenwater.ui.notice_page import NoticePage
 from evenwater.ui.welcome_page import WelcomePage
 from tests.ui.window_making import choose, example, focus_walk, left, opened, reckoned, room_of, sheet_of, type_into
 
+pytestmark = pytest.mark.usefixtures("young_demo")
+
 
 @pytest.fixture
 def log(tmp_path: Path) -> Path:

@@ -18,6 +18,8 @@ from evenwater.ui.start import Options, options_of
 from evenwater.ui.welcome_page import WelcomePage
 from tests.ui.window_making import choose, left, opened, reckoned, room_of, sheet_of, type_into
 
+pytestmark = pytest.mark.usefixtures("young_demo")
+
 
 @pytest.fixture
 def own_settings(tmp_path: Path):

@@ -17,6 +17,8 @@ from tests.ui.pumps_making import EXCHANGE, RACK, SECOND, SHELF, add_card, settl
 from tests.ui.stocks_making import click
 from tests.ui.window_making import choose, opened, reckoned, sheet_of, type_into
 
+pytestmark = pytest.mark.usefixtures("young_demo")
+
 
 @pytest.fixture(
     params=[(11.0, 1000, 700), (16.5, 1366, 768), (11.0, 1366, 768)], ids=["narrow", "large letters", "usual"]

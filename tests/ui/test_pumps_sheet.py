@@ -40,6 +40,8 @@ from tests.ui.stocks_making import (
 )
 from tests.ui.window_making import choose, left, opened, room_of, type_into
 
+pytestmark = pytest.mark.usefixtures("young_demo")
+
 RUN_1 = "calibration.run_1_seconds"
 
 

@@ -11,6 +11,8 @@ from evenwater.ui.room import SHEETS
 from tests.ui.stocks_making import click, click_row, press, settled, stocks_of, tab_to, to_sheet
 from tests.ui.window_making import opened, room_of
 
+pytestmark = pytest.mark.usefixtures("young_demo")
+
 
 @pytest.fixture
 def demo(qtbot) -> MainWindow:

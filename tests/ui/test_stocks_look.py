@@ -14,6 +14,8 @@ from tests.ui.clipping import clipped
 from tests.ui.stocks_making import ASH, click, new_batch, settled, show_jug, stocks_of, to_sheet
 from tests.ui.window_making import choose, focus_walk, opened, reckoned, room_of, sheet_of, type_into
 
+pytestmark = pytest.mark.usefixtures("young_demo")
+
 MIX = "magnesium CHLORide and SULFate, as in seawater"
 
 

@@ -42,6 +42,8 @@ from tests.ui.stocks_making import (
 )  # fmt: skip
 from tests.ui.window_making import choose, left, opened, room_of, type_into
 
+pytestmark = pytest.mark.usefixtures("young_demo")
+
 ATOMIC = 2e-5
 SODA_WORDS = "sodium CARBonate anhydrous"
 SAID = {"mixed_on", "mixed_by", "use_by", "stock.name", "contents"}

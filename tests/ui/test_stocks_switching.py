@@ -31,6 +31,8 @@ from tests.ui.stocks_making import (  # fmt: skip
 )
 from tests.ui.window_making import opened, reckoned, room_of, sheet_of, type_into
 
+pytestmark = pytest.mark.usefixtures("young_demo")
+
 
 @pytest.fixture
 def demo(qtbot) -> MainWindow:

@@ -96,7 +96,9 @@ def caps(q: CorrectionQuestion, per_ml: float, tank: TankChemistry | None) -> tu
     if given > 0.0:
         # Any 24 hours may hold both: what was given already, and what is planned.
         hard = q.parameter.canonical(q.parameter.rise_hard)
-        out.append(Cap("given_lately", hard - given, Reason("given_lately", {"given": given, "hard": hard}, "change.measured")))
+        out.append(
+            Cap("given_lately", hard - given, Reason("given_lately", {"given": given, "hard": hard}, "change.measured"))
+        )
     for other, ratio, credit in also_raised(q, per_ml):
         hard = other.canonical(other.rise_hard)
         fastest = (hard + credit) / ratio - q.use

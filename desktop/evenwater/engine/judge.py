@@ -167,7 +167,9 @@ def _target(q: CorrectionQuestion) -> Iterator[Reason]:
     elif q.target == q.measured:
         yield Reason("target_reached", params, "change.target")
     elif q.target <= q.start:
-        yield Reason("untested_reaches", {"parameter": p.name, "untested": q.untested, "target": q.target}, "change.measured")
+        yield Reason(
+            "untested_reaches", {"parameter": p.name, "untested": q.untested, "target": q.target}, "change.measured"
+        )
     elif q.untested > 0.0 and q.system.volume_known == "unknown":
         # How far a dose raised water of unknown volume, only a test can say.
         yield Reason("untested_unknown", {"parameter": p.name}, "change.measured")

@@ -64,7 +64,9 @@ class Plan:
         q = self.answer.question
         shown = shown_of(q)
         number, unit = headline(self.answer.doses)
-        return f"{q.parameter.name} from {shown.value(q.measured)} to {shown.value(q.target)}, {with_unit(number, unit)}"
+        return (
+            f"{q.parameter.name} from {shown.value(q.measured)} to {shown.value(q.target)}, {with_unit(number, unit)}"
+        )
 
     def card(self, now: datetime, mixed_on: str, draft: str, batch_id: str = "") -> CardView:
         """Return the card, dated in the zone of ``now``; ``draft`` are words stamped across it."""

@@ -72,6 +72,7 @@ FIELD_WORDS = {
     "conditions.timing": "how far the time may be off",
     "line.bore": "the inside diameter of the line",
     "line.length": "the length of the line",
+    "overdose.volume": "how much ran in",
     "jug.holds": "what the jug holds",
     "jug.cross_section": "how much a centimetre of the jug holds",
     "retest.expected": "the value that was expected",

@@ -11,9 +11,11 @@ from evenwater.engine.units import KINDS
 from evenwater.screens.calibration_words import SENTENCES as _CALIBRATION
 from evenwater.screens.consumption_words import OF_VALUES
 from evenwater.screens.consumption_words import SENTENCES as _CONSUMPTION
+from evenwater.screens.exchange_words import SENTENCES as _EXCHANGE
 from evenwater.screens.field_words import FIELD_WORDS
 from evenwater.screens.following_words import OF_VALUES as _FOLLOWING
 from evenwater.screens.jug_words import SENTENCES as _JUG
+from evenwater.screens.recovery_words import SENTENCES as _RECOVERY
 from evenwater.screens.shown import NBSP, Shown, about, date_time, dose, with_unit
 from evenwater.screens.timetable_words import SENTENCES as _TIMETABLE
 from evenwater.screens.upkeep_words import SENTENCES as _UPKEEP
@@ -319,7 +321,7 @@ def _below_smallest(p: Params) -> str:
 
 
 # Tables whose sentences need no unit of the keeper.
-_PLAIN = (_ENTRY, _STOCK, _CHEMISTRY, _UPKEEP, _CONSUMPTION, _CALIBRATION, _TIMETABLE, _JUG)
+_PLAIN = (_ENTRY, _STOCK, _CHEMISTRY, _UPKEEP, _CONSUMPTION, _CALIBRATION, _TIMETABLE, _JUG, _EXCHANGE, _RECOVERY)
 
 
 def known(code: str) -> bool:

@@ -26,7 +26,11 @@ PACE = {
 def _from(answer: Answer, shown: Shown) -> str:
     """Return what the water is taken to hold at the start: the reading, and what came since."""
     q = answer.question
-    return f"{shown.value(q.measured)} and {shown.rise(q.untested)} untested" if q.untested > 0.0 else shown.value(q.measured)
+    return (
+        f"{shown.value(q.measured)} and {shown.rise(q.untested)} untested"
+        if q.untested > 0.0
+        else shown.value(q.measured)
+    )
 
 
 def working(answer: Answer, shown: Shown) -> tuple[WorkLine, ...]:

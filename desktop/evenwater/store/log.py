@@ -206,7 +206,7 @@ class Store(LogBook):
         with self._writing():
             if not self._records.untouched():
                 raise refused("store.not_empty", file=self._database.name)
-            self._records.complete(step.edits)
+            self._records.begin(step.edits)
             self._entries.add(entries, micros(self._clock.now()), Moves())
 
     def restore(self, copy: Path) -> Path:

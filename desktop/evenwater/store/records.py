@@ -14,6 +14,9 @@ from evenwater.store.errors import refused
 from evenwater.store.steps import NOTHING, AddRecord, Edit, RemoveRecord, SetField
 from evenwater.store.tables import Record, Value
 
+# SQLite takes so many figures in one statement on every machine.
+_AT_ONCE = 100
+
 
 @dataclass(frozen=True)
 class Snapshot:
@@ -88,6 +91,39 @@ class Records:
                 self._set(edit.record_id, edit.field, edit.after)
                 done.append(SetField(edit.record_id, edit.field, edit.after, before, kind))
         return done
+
+    def begin(self, edits: tuple[Edit, ...]) -> None:
+        """Carry out the edits that an untouched log begins with: nothing is there that would have to be looked up.
+
+        Raises
+        ------
+        StoreError
+            ``"store.record_gone"`` or ``"store.record_exists"``, as ``complete``; the caller rolls back.
+        """
+        kinds: dict[str, str] = {}
+        values: dict[tuple[str, str], Typed] = {}
+        for edit in edits:
+            if isinstance(edit, AddRecord):
+                if edit.record_id in kinds:
+                    raise refused("store.record_exists", record=edit.record_id)
+                kinds[edit.record_id] = edit.kind
+            elif edit.record_id not in kinds or isinstance(edit, RemoveRecord):
+                raise refused("store.record_gone", record=edit.record_id)
+            else:
+                values[(edit.record_id, edit.field)] = edit.after
+        places: dict[str, int] = {}
+        records = []
+        for record_id, kind in kinds.items():
+            places[kind] = places.get(kind, -1) + 1
+            records.append({"id": record_id, "kind": kind, "position": places[kind], "removed": False})
+        rows = [
+            {"record_id": record, "field": field, "text": typed.text, "unit": typed.unit, "shown": typed.shown}
+            for (record, field), typed in values.items()
+            if typed != NOTHING
+        ]
+        for table, every in ((Record, records), (Value, rows)):
+            for first in range(0, len(every), _AT_ONCE):
+                self._database.run(table.insert_many(every[first : first + _AT_ONCE]))
 
     def redo(self, edit: Edit) -> None:
         """Carry out an edit of the journal again."""

@@ -300,4 +300,6 @@ class StocksSheet(QWidget):
             return
         self._fill()
         down = f" Take down card {', '.join(void)}: void." if void else ""
-        self.header.tell(f"This batch is in the jug now.{down} Put its label on, and prime the line before the next dose.")
+        self.header.tell(
+            f"This batch is in the jug now.{down} Put its label on, and prime the line before the next dose."
+        )
