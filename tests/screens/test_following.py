@@ -12,7 +12,8 @@ import pytest
 from evenwater.engine import following as course_of
 from evenwater.screens import correct, following, following_view
 from evenwater.screens.following import Kept
-from evenwater.screens.outstanding import Given, Outstanding, Ran, outstanding, taken_at
+from evenwater.screens.outstanding import Given, Outstanding, Ran, outstanding
+from evenwater.screens.when import instant_of
 from tests.engine.asking import NOW, answered, known, worked
 from tests.screens.lint import faults
 
@@ -132,7 +133,7 @@ def test_the_reading_goes_back_into_the_form_in_the_keepers_unit() -> None:
     plan = kept()
     fields = following.reading_fields(plan, 7.6 * plan.course.measured / 6.8, NOW.astimezone(BERLIN))
     assert (fields["measured"].text, fields["measured"].unit) == ("7.6", "dKH")
-    assert taken_at(fields["measured_at"].text) == NOW
+    assert instant_of(fields["measured_at"].text) == NOW
 
 
 # What is outstanding

@@ -13,7 +13,7 @@ from evenwater.engine.reasons import Reason
 from evenwater.screens import words
 from evenwater.screens.rounds_jugs import made_up_ml
 from evenwater.screens.views import Message
-from evenwater.screens.when import AHEAD_ALLOWED, AskWhen, read_when, when_words
+from evenwater.screens.when import AHEAD_ALLOWED, AskWhen, instant_of, read_when, when_words
 
 Values = Mapping[str, Typed]
 
@@ -95,7 +95,7 @@ def level_of(record_id: str, values: Values) -> Level | None:
     Level or None
         The level.
     """
-    at, ml = _instant(_text(values, "at")), ml_of(values.get("level", Typed("")), LEVEL)
+    at, ml = instant_of(_text(values, "at")), ml_of(values.get("level", Typed("")), LEVEL)
     if at is None or ml is None:
         return None
     per_day = ml_of(values.get("per_day", Typed("")), LEVEL)
@@ -133,7 +133,7 @@ def begin(batch: Values, levels: Iterable[Level], now: datetime) -> Begin | None
     Begin or None
         Instant and volume; None when neither is known.
     """
-    since = _instant(_text(batch, "in_use_from"))
+    since = instant_of(_text(batch, "in_use_from"))
     newest = max(
         (each for each in levels if each.at <= now + AHEAD_ALLOWED and (since is None or each.at >= since)),
         key=_when,
@@ -165,7 +165,7 @@ def steady(levels: Iterable[Level], batch: Values, per_day_ml: float, now: datet
         Levels that can be held against each other. A refill before which nobody read the level begins anew, and so does a change of
         what is dosed.
     """
-    since = _instant(_text(batch, "in_use_from"))
+    since = instant_of(_text(batch, "in_use_from"))
     found: list[Level] = []
     for level in sorted((each for each in levels if each.at <= now + AHEAD_ALLOWED), key=_when, reverse=True):
         if since is not None and level.at < since:
@@ -276,11 +276,3 @@ def _when(level: Level) -> float:
 
 def _text(values: Values, name: str) -> str:
     return values.get(name, Typed("")).text.strip()
-
-
-def _instant(text: str) -> datetime | None:
-    try:
-        at = datetime.fromisoformat(text)
-    except ValueError:
-        return None
-    return at if at.tzinfo else None

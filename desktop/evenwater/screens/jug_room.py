@@ -16,9 +16,10 @@ from evenwater.engine.reader import Field, Ok, read
 from evenwater.engine.recipe import StockAnswer
 from evenwater.screens import shelf
 from evenwater.screens.jug_levels import Level, holds_ml
-from evenwater.screens.pump_sheet import instant, quantity, text_of
+from evenwater.screens.pump_sheet import quantity, text_of
 from evenwater.screens.rounds_room import Contents
 from evenwater.screens.shown import with_unit
+from evenwater.screens.when import instant_of
 
 Values = Mapping[str, Typed]
 
@@ -138,7 +139,7 @@ def head_hours(pump: Values, calibrations: Iterable[Values]) -> float | None:
     fitted = pump.get("head_fitted", Typed("")).text.strip()
     newest, hours = -math.inf, None
     for each in calibrations:
-        at, said = instant(text_of(each, "at")), quantity(each, HEAD_HOURS)
+        at, said = instant_of(text_of(each, "at")), quantity(each, HEAD_HOURS)
         if at is not None and said is not None and at.timestamp() > newest and at.date().isoformat() >= fitted:
             newest, hours = at.timestamp(), said / 3600.0
     return hours

@@ -22,6 +22,13 @@ class Ran:
     plan: Kept
     ended: datetime | None = None
 
+    def gave(self, stock: str, at: datetime) -> bool:
+        """Say whether a dose from a jug is one that the plan counts already: from its own, while it was followed."""
+        own = self.plan.batch_id.partition(":")[0]
+        return (
+            bool(own) and own == stock and self.plan.course.started <= at and (self.ended is None or at <= self.ended)
+        )
+
 
 @dataclass(frozen=True)
 class Given:
@@ -81,11 +88,10 @@ def outstanding(
         Never below nothing: that the animals use more is no reason to dose more before a test.
     """
     untested = 0.0
-    spans: list[tuple[str, datetime, datetime]] = []
-    for ran in plans:
+    every = tuple(plans)
+    for ran in every:
         course = ran.plan.course
         ends = now if ran.ended is None else min(ran.ended, now)
-        spans.append((ran.plan.batch_id.partition(":")[0], course.started, ends))
         since = course.started if measured_at is None else max(measured_at, course.started)
         if measured_at is None and ran.ended is not None:
             since = max(since, now - _DAY)
@@ -94,21 +100,7 @@ def outstanding(
         given = following.doses_until(course, ends)[1] - following.doses_until(course, since)[1]
         used = course.use * ((ends - since) / _DAY)
         untested += max(0.0, given * course.per_ml - used)
-    mine = [dose for dose in by_hand if dose.at <= now and not _of_a_plan(dose, spans)]
+    mine = [dose for dose in by_hand if dose.at <= now and not any(ran.gave(dose.stock, dose.at) for ran in every)]
     since = now - _DAY if measured_at is None else measured_at
     untested += sum(dose.rise for dose in mine if dose.at > since)
     return Outstanding(untested, sum(dose.rise for dose in mine if dose.at > now - _DAY))
-
-
-def taken_at(text: str) -> datetime | None:
-    """Return when a reading was taken from what a correction holds; None where that is no instant with a zone."""
-    try:
-        at = datetime.fromisoformat(text)
-    except ValueError:
-        return None
-    return at if at.tzinfo is not None else None
-
-
-def _of_a_plan(dose: Given, spans: Sequence[tuple[str, datetime, datetime]]) -> bool:
-    """Say whether a dose in the log is one that a plan counts already: from its jug, while it was followed."""
-    return any(stock == dose.stock and begins <= dose.at <= ends for stock, begins, ends in spans if stock)

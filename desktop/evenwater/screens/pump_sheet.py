@@ -21,6 +21,7 @@ from evenwater.screens.calibration_words import flow as flow_words
 from evenwater.screens.pump_words import BY_PUMP, CYLINDER, MOST_RUNS, PUMP_WORDS, SCALE
 from evenwater.screens.shown import date_words, with_unit
 from evenwater.screens.views import Message
+from evenwater.screens.when import instant_of
 
 __all__ = [
     "FEWEST_RUNS",
@@ -32,7 +33,6 @@ __all__ = [
     "expected_ml",
     "first_lasted",
     "in_order",
-    "instant",
     "measured",
     "method_of",
     "newest",
@@ -53,7 +53,6 @@ Values = Mapping[str, Typed]
 WANTED = 0.01
 # By how much the pump's own clock may be off, start and stop together [s]; common practice, no source.
 _OWN_CLOCK = Typed("0.05", "s")
-_FIRST_YEAR, _LAST_YEAR = 1970, 9998
 # Where the fields of a question stand on the sheet.
 _PLACES = {
     "pump.setting": "pump.flow",
@@ -215,7 +214,7 @@ def measured(record_id: str, pump: Values, calibration: Values, dose_ml: float |
     Measured
         The flow where there is one, and what is missing or wrong.
     """
-    at = instant(text_of(calibration, "at"))
+    at = instant_of(text_of(calibration, "at"))
     raw, numbers = raw_calibration(pump, calibration, dose_ml)
     question = calibration_intake.calibration(raw, now)
     if isinstance(question, Unread):
@@ -226,16 +225,6 @@ def measured(record_id: str, pump: Values, calibration: Values, dose_ml: float |
         messages = tuple(_message(reason, numbers) for reason in found.reasons)
         return Measured(record_id, at, calibration, question, None, messages, bool(numbers))
     return Measured(record_id, at, calibration, question, _numbered(found, numbers))
-
-
-def instant(text: str) -> datetime | None:
-    """Return an instant with its zone from ISO 8601, or None."""
-    try:
-        found = datetime.fromisoformat(text)
-    except ValueError:
-        return None
-    # At the ends of the calendar no instant can be turned into another zone.
-    return found if found.utcoffset() is not None and _FIRST_YEAR <= found.year <= _LAST_YEAR else None
 
 
 def _numbered(answer: CalibrationAnswer, numbers: tuple[int, ...]) -> CalibrationAnswer:

@@ -79,6 +79,15 @@ def read_when(text: str, now: datetime, zone: tzinfo | None = None) -> When | No
     return Reason("when_future", {"text": text}) if _ahead(there, here) else there
 
 
+def instant_of(text: str) -> datetime | None:
+    """Return the instant that a record keeps as ISO 8601 text; None where that is none, or has no zone."""
+    try:
+        found = datetime.fromisoformat(text)
+    except ValueError:
+        return None
+    return found if found.utcoffset() is not None and _FIRST_YEAR <= found.year <= _LAST_YEAR else None
+
+
 def written(instant: datetime, now: datetime) -> str:
     """Write an instant as the field shows it: today 08:00, yesterday 18:30, or 2026-11-25 08:00."""
     local = instant.astimezone(now.tzinfo)

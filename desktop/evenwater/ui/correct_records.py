@@ -14,7 +14,7 @@ from evenwater.engine.quantities import Typed
 from evenwater.engine.units import KINDS
 from evenwater.screens import correct, shelf
 from evenwater.screens.local_zone import present
-from evenwater.screens.outstanding import taken_at
+from evenwater.screens.when import instant_of
 from evenwater.session import Document
 from evenwater.ui.plans import Plans
 
@@ -81,7 +81,7 @@ class CorrectRecords:
         parts = (self.values(kind) for kind in ("system", "correction", "batch", "pump"))
         raw = correct.raw_question(self.parameter, *parts)
         # The reading that is corrected from cannot have shown what was dosed after it.
-        at = taken_at(self.values("correction").get("measured_at", Typed("")).text)
+        at = instant_of(self.values("correction").get("measured_at", Typed("")).text)
         found = self._plans.outstanding(self.system, self.parameter, at, present())
         raw["change"] |= found.fields(self.shown_parameter())
         return raw

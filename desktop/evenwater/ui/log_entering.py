@@ -15,8 +15,8 @@ from evenwater.engine.quantities import Typed
 from evenwater.screens import correct, logbook, shelf
 from evenwater.screens.local_zone import present
 from evenwater.screens.logbook import Taken
-from evenwater.screens.outstanding import taken_at
 from evenwater.screens.views import Message, Offer
+from evenwater.screens.when import instant_of
 from evenwater.session import Document, Entry, Logged
 from evenwater.ui.log_form import LogForm
 from evenwater.ui.log_questions import SHOW_PLAN, LogQuestions
@@ -179,7 +179,7 @@ class Entering(QObject):
         """Return what was in a jug at an instant; what is in it now where nothing is known to have been before."""
         if stock not in self._document.records("stock"):
             return None
-        begun = [(taken_at(self._document.value(b, "in_use_from").text), b) for b in self._document.batches(stock)]
+        begun = [(instant_of(self._document.value(b, "in_use_from").text), b) for b in self._document.batches(stock)]
         until = [(when, batch) for when, batch in begun if when is not None and when <= at]
         batch = max(until)[1] if until else self._document.batch_in_use(stock)
         return shelf.answer_of(self._document.values(batch), self._catalogue) if batch else None

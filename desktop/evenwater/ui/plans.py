@@ -76,12 +76,7 @@ class Plans(QObject):
 
     def counts(self, system: str, parameter: str, entry: Entry) -> bool:
         """Return whether a dose in the log is one that a plan counts already: from its jug, while it was followed."""
-        return any(
-            ran.plan.batch_id.partition(":")[0] == entry.subject
-            and ran.plan.course.started <= entry.at
-            and (ran.ended is None or entry.at <= ran.ended)
-            for ran in self._ran(system, parameter, entry.at)
-        )
+        return any(ran.gave(entry.subject, entry.at) for ran in self._ran(system, parameter, entry.at))
 
     def _ran(self, system: str, parameter: str, since: datetime) -> list[Ran]:
         """Return the plans for a parameter that were followed after an instant."""

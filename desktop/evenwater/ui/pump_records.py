@@ -11,6 +11,7 @@ from evenwater.engine.quantities import Typed
 from evenwater.screens import pump_cards, pump_sheet, pump_view
 from evenwater.screens.local_zone import present
 from evenwater.screens.pump_use import Corrected, Use, uses
+from evenwater.screens.when import instant_of
 from evenwater.session import Card, Document
 
 # What stays from one calibration to the next.
@@ -43,7 +44,7 @@ class PumpRecords:
         return max(found, key=self._when, default="")
 
     def _when(self, record: str) -> float:
-        at = pump_sheet.instant(self._document.value(record, "at").text)
+        at = instant_of(self._document.value(record, "at").text)
         return float("inf") if at is None else at.timestamp()
 
     def choose(self, record: str) -> None:
