@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
-from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
+from PySide6.QtCore import QTimer, Signal
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from evenwater.engine.catalogue import Catalogue, Parameter
 from evenwater.engine.quantities import Typed
@@ -21,7 +21,8 @@ from evenwater.ui.chart import RampChart
 from evenwater.ui.correct_form import CorrectForm
 from evenwater.ui.correct_records import CorrectRecords
 from evenwater.ui.follow_page import FollowPage
-from evenwater.ui.form_parts import COLUMNS, FormEdit
+from evenwater.ui.form_column import Column, FormColumn
+from evenwater.ui.form_parts import FormEdit
 from evenwater.ui.learning import Learning
 from evenwater.ui.plan_buttons import PlanButtons
 from evenwater.ui.plans import Plans
@@ -30,7 +31,6 @@ from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.theme import GRID, pixels, set_role
 from evenwater.ui.void_cards import VoidCards
 
-FORM_WIDTH, NARROW_FORM_WIDTH, ANSWER_WIDTH = 552, 400, 560
 CHART_HEIGHT = 288
 # The plan starts now: once a minute it is reckoned again, so that its dates stay true.
 _REFRESH_MS = 60_000
@@ -57,7 +57,6 @@ class CorrectSheet(QWidget):
         self.records = CorrectRecords(document, catalogue, plans)
         self._plan: correct.Plan | None = None
         self._surroundings: object = None
-        self._form_least = 0
         self._messages: Mapping[str, Message] = {}
         self.form = CorrectForm(catalogue, self)
         self.answer = AnswerPanel(self)
@@ -73,12 +72,10 @@ class CorrectSheet(QWidget):
         self._minute.setInterval(_REFRESH_MS)
         self._lay_out()
         self._connect()
-        self.form.installEventFilter(self)
         self._minute.start()
 
     def _lay_out(self) -> None:
-        set_role(self.form, "page")
-        self._scroll = self._scrolled(self.form)
+        self._scroll = FormColumn(self.form, self)
         self.chart.setMinimumHeight(pixels(self.font(), CHART_HEIGHT))
         side = QWidget()
         set_role(side, "page")
@@ -89,7 +86,7 @@ class CorrectSheet(QWidget):
             right.addWidget(part)
         right.addWidget(self.chart, 1)
         right.addWidget(self.followed, 1)
-        self._side = self._scrolled(side)
+        self._side = Column(side, self)
         middle = QHBoxLayout()
         middle.setSpacing(2 * GRID)
         middle.addWidget(self._scroll)
@@ -99,14 +96,6 @@ class CorrectSheet(QWidget):
         layout.setSpacing(GRID)
         layout.addWidget(self.header)
         layout.addLayout(middle, 1)
-
-    def _scrolled(self, content: QWidget) -> QScrollArea:
-        area = QScrollArea(self)
-        area.setWidgetResizable(True)
-        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setWidget(content)
-        return area
 
     def _connect(self) -> None:
         self.form.edited.connect(self._edited)
@@ -133,22 +122,7 @@ class CorrectSheet(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Give the form three columns where there is room for them beside the answer, else two."""
         super().resizeEvent(event)
-        wide, narrow = (pixels(self.font(), w) + 2 * GRID for w in (FORM_WIDTH, NARROW_FORM_WIDTH))
-        fits = self.width() - wide >= pixels(self.font(), ANSWER_WIDTH)
-        self.form.arrange(COLUMNS if fits else COLUMNS - 1)
-        self._widen_form(wide if fits else narrow)
-
-    def _widen_form(self, least: int) -> None:
-        """Give the form the width that its longest units need; a unit cut short could be another unit."""
-        bar = self._scroll.verticalScrollBar().sizeHint().width()
-        self._form_least = least
-        self._scroll.setFixedWidth(max(least, self.form.minimumSizeHint().width() + bar))
-
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Follow the form when its fields ask for more width."""
-        if watched is self.form and event.type() == QEvent.Type.LayoutRequest:
-            self._widen_form(self._form_least)
-        return super().eventFilter(watched, event)
+        self._scroll.share(self.width())
 
     # Showing
 
@@ -279,7 +253,7 @@ class CorrectSheet(QWidget):
             if layout is not None:
                 # Cautions and volume are then never painted in the room of other words.
                 layout.activate()
-        self._widen_form(self._form_least)
+        self._scroll.widen()
 
     def _offer_use(self) -> None:
         """Offer the use that the log shows, below its field; what the keeper typed is never replaced."""

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, QObject, QStringListModel, Qt, QTimer, Signal
+from PySide6.QtCore import QItemSelectionModel, QModelIndex, QStringListModel, Qt, QTimer, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QLabel,
     QListView,
     QPushButton,
-    QScrollArea,
     QVBoxLayout,
     QWidget,
 )
@@ -25,14 +24,14 @@ from evenwater.screens.views import AnswerView, Message
 from evenwater.session import Change, Document, RecordsChange
 from evenwater.ui.answer_panel import AnswerPanel, WorkTable
 from evenwater.ui.answer_parts import MessageRow
-from evenwater.ui.form_parts import COLUMNS, FormEdit
+from evenwater.ui.form_column import Column, FormColumn
+from evenwater.ui.form_parts import FormEdit
 from evenwater.ui.pump_form import PumpForm
 from evenwater.ui.pump_records import PumpRecords
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.theme import GRID, pixels, set_role
 from evenwater.ui.wear_chart import WearChart
 
-FORM_WIDTH, NARROW_FORM_WIDTH, ANSWER_WIDTH = 552, 400, 560
 _ANSWER_HEIGHT = 150
 NO_PUMP = "No pump yet"
 FACTS, CHECKS = "What follows", "Before it runs by itself"
@@ -54,7 +53,6 @@ class PumpsSheet(QWidget):
         self._wears: pump_drift.Drift | None = None
         self._chart_ids: tuple[str, ...] = ()
         self._rows: tuple[str, ...] = ()
-        self._form_least = 0
         self.header = SheetHeader(document, self, NO_PUMP)
         self.form = PumpForm(self)
         self.answer = AnswerPanel(self, usual_height=_ANSWER_HEIGHT)
@@ -71,7 +69,6 @@ class PumpsSheet(QWidget):
         self._soon.setInterval(0)
         self._lay_out()
         self._connect()
-        self.form.installEventFilter(self)
 
     def _button(self, text: str, role: str) -> QPushButton:
         button = QPushButton(text, self)
@@ -112,8 +109,7 @@ class PumpsSheet(QWidget):
         self._checks.setSpacing(GRID // 2)
         right.addLayout(self._checks)
         right.addStretch(1)
-        set_role(self.form, "page")
-        self._scroll, self._side = self._scrolled(self.form), self._scrolled(side)
+        self._scroll, self._side = FormColumn(self.form, self), Column(side, self)
         middle = QHBoxLayout()
         middle.setSpacing(2 * GRID)
         middle.addWidget(self._scroll)
@@ -123,14 +119,6 @@ class PumpsSheet(QWidget):
         layout.setSpacing(GRID)
         layout.addWidget(self.header)
         layout.addLayout(middle, 1)
-
-    def _scrolled(self, content: QWidget) -> QScrollArea:
-        area = QScrollArea(self)
-        area.setWidgetResizable(True)
-        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setWidget(content)
-        return area
 
     def _connect(self) -> None:
         self.form.edited.connect(self._edited)
@@ -149,28 +137,13 @@ class PumpsSheet(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Give the form three columns where there is room for them beside the answer, else two."""
         super().resizeEvent(event)
-        wide, narrow = (pixels(self.font(), w) + 2 * GRID for w in (FORM_WIDTH, NARROW_FORM_WIDTH))
-        fits = self.width() - wide >= pixels(self.font(), ANSWER_WIDTH)
-        self.form.arrange(COLUMNS if fits else COLUMNS - 1)
-        self._widen_form(wide if fits else narrow)
+        self._scroll.share(self.width())
         self._fit_list()
 
     def _fit_list(self) -> None:
         """Give the list the height of its rows, so that it never hides one behind a bar of its own for want of a little room."""
         height = sum(max(0, self.list.sizeHintForRow(row)) for row in range(self._list.rowCount()))
         self.list.setFixedHeight(max(height, pixels(self.font(), 4 * GRID)) + 4)
-
-    def _widen_form(self, least: int) -> None:
-        """Give the form the width that its longest units need; a unit cut short could be another unit."""
-        bar = self._scroll.verticalScrollBar().sizeHint().width()
-        self._form_least = least
-        self._scroll.setFixedWidth(max(least, self.form.minimumSizeHint().width() + bar))
-
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Follow the form when its fields ask for more width."""
-        if watched is self.form and event.type() == QEvent.Type.LayoutRequest:
-            self._widen_form(self._form_least)
-        return super().eventFilter(watched, event)
 
     # Showing
 
@@ -237,7 +210,7 @@ class PumpsSheet(QWidget):
         self._show_checks(pump_view.installation(pump))
         self._list_calibrations()
         self._right.activate()
-        self._widen_form(self._form_least)
+        self._scroll.widen()
 
     def _shown(self, dose_ml: float | None) -> Measured:
         """Return the calibration that is shown; one without anything in it where the pump has none."""

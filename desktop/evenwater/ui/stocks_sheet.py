@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 
-from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, QObject, QStringListModel, Qt, QTimer, Signal
+from PySide6.QtCore import QItemSelectionModel, QModelIndex, QStringListModel, Qt, QTimer, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QLabel,
     QListView,
     QPushButton,
-    QScrollArea,
     QVBoxLayout,
     QWidget,
 )
@@ -24,14 +23,14 @@ from evenwater.screens.views import AnswerView, Message
 from evenwater.session import Change, Document, RecordsChange
 from evenwater.ui.answer_panel import AnswerPanel
 from evenwater.ui.dialogs import Dialogs
-from evenwater.ui.form_parts import COLUMNS, FormEdit
+from evenwater.ui.form_column import Column, FormColumn
+from evenwater.ui.form_parts import FormEdit
 from evenwater.ui.label_actions import LabelActions
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.stock_form import StockForm, form_path
 from evenwater.ui.stock_records import StockRecords
 from evenwater.ui.theme import GRID, pixels, set_role
 
-FORM_WIDTH, NARROW_FORM_WIDTH, ANSWER_WIDTH = 552, 400, 560
 _BATCH_ROWS, _ANSWER_HEIGHT = 4, 176
 NO_JUG = "No jug yet"
 
@@ -49,7 +48,6 @@ class StocksSheet(QWidget):
         self.records = StockRecords(document, catalogue)
         self._stocked: stock_sheet.Stocked | None = None
         self._rows: tuple[str, ...] = ()
-        self._form_least = 0
         self.header = SheetHeader(document, self, NO_JUG)
         self.form = StockForm(catalogue, self)
         self.answer = AnswerPanel(self, how="What it carries", usual_height=_ANSWER_HEIGHT)
@@ -64,7 +62,6 @@ class StocksSheet(QWidget):
         self._soon.setInterval(0)
         self._lay_out()
         self._connect()
-        self.form.installEventFilter(self)
 
     def _button(self, text: str, role: str) -> QPushButton:
         button = QPushButton(text, self)
@@ -97,25 +94,16 @@ class StocksSheet(QWidget):
         right.addWidget(title)
         right.addWidget(self.batches, 1)
         right.addWidget(self.used)
-        set_role(self.form, "page")
-        self._scroll = self._scrolled(self.form)
+        self._scroll = FormColumn(self.form, self)
         middle = QHBoxLayout()
         middle.setSpacing(2 * GRID)
         middle.addWidget(self._scroll)
-        middle.addWidget(self._scrolled(side), 1)
+        middle.addWidget(Column(side, self), 1)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * GRID, GRID, 2 * GRID, GRID)
         layout.setSpacing(GRID)
         layout.addWidget(self.header)
         layout.addLayout(middle, 1)
-
-    def _scrolled(self, content: QWidget) -> QScrollArea:
-        area = QScrollArea(self)
-        area.setWidgetResizable(True)
-        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setWidget(content)
-        return area
 
     def _connect(self) -> None:
         self.form.edited.connect(self._edited)
@@ -134,23 +122,8 @@ class StocksSheet(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Give the form three columns where there is room for them beside the answer, else two."""
         super().resizeEvent(event)
-        wide, narrow = (pixels(self.font(), w) + 2 * GRID for w in (FORM_WIDTH, NARROW_FORM_WIDTH))
-        fits = self.width() - wide >= pixels(self.font(), ANSWER_WIDTH)
-        self.form.arrange(COLUMNS if fits else COLUMNS - 1)
-        self._widen_form(wide if fits else narrow)
+        self._scroll.share(self.width())
         self.batches.setMinimumHeight(_BATCH_ROWS * pixels(self.font(), 4 * GRID))
-
-    def _widen_form(self, least: int) -> None:
-        """Give the form the width that its longest units need; a unit cut short could be another unit."""
-        bar = self._scroll.verticalScrollBar().sizeHint().width()
-        self._form_least = least
-        self._scroll.setFixedWidth(max(least, self.form.minimumSizeHint().width() + bar))
-
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Follow the form when its fields ask for more width."""
-        if watched is self.form and event.type() == QEvent.Type.LayoutRequest:
-            self._widen_form(self._form_least)
-        return super().eventFilter(watched, event)
 
     # Showing
 
@@ -232,7 +205,7 @@ class StocksSheet(QWidget):
         self.used.setText(f"Used for: {'; '.join(used)}." if used else "No correction uses this jug.")
         self._list_batches()
         self._right.activate()
-        self._widen_form(self._form_least)
+        self._scroll.widen()
 
     def _note(self, plan_id: str, why: str, in_use: bool) -> str:
         if in_use:
