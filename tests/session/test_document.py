@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from pathlib import Path
 
+import pytest
 from PySide6.QtCore import QObject
 
 from evenwater.engine.quantities import Typed
@@ -140,6 +141,21 @@ def test_removing_what_is_not_there_is_nothing(document: Document, heard: Listen
     document.remove_record("nowhere")
     assert heard.all == []
     assert document.undo_text() is None
+
+
+@pytest.mark.parametrize("name", ["water", "recovery"])
+def test_what_a_system_has_one_of_is_born_with_its_first_field_and_goes_with_the_system(
+    document: Document, name: str
+) -> None:
+    system = document.add_record("system", {"name": Typed("Left")})
+    document.edit(f"{system}:{name}", "temperature", Typed("25", "degC"))
+    assert document.records(name) == (f"{system}:{name}",)
+    assert document.records("correction") == ()
+    document.undo()
+    assert document.records(name) == ()
+    document.redo()
+    document.remove_record(system)
+    assert document.records(name) == ()
 
 
 def test_a_correction_is_born_with_its_first_field_and_undone_with_it(document: Document) -> None:

@@ -84,7 +84,8 @@ class Document(Saver):
         """Set one field. What is there already is neither saved nor announced again.
 
         ``merge`` joins further keystrokes in the field to one undo step. A correction, whose id is
-        the system's id, a colon and the parameter, comes into being with its first field.
+        the system's id, a colon and the parameter, comes into being with its first field; so do the records of which a
+        system has one each (``edits.OF_A_SYSTEM``).
         """
         self.refresh()
         if self._mirror.value(record_id, field) == typed:

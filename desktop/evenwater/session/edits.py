@@ -10,6 +10,9 @@ from evenwater.engine.quantities import Typed
 from evenwater.session.mirror import Difference, Mirror
 from evenwater.store import BATCH, IN_USE_FROM, NOTHING, AddRecord, Edit, RemoveRecord, SetField, belongs, in_use
 
+# Records of which a system has one each: what is exchanged, with its new water, and a recovery.
+OF_A_SYSTEM = ("water", "recovery")
+
 
 @dataclass(frozen=True)
 class NewRecord:
@@ -34,11 +37,16 @@ def new_batch(stock_id: str, fields: Mapping[str, Typed]) -> NewRecord:
 
 
 def birth(mirror: Mirror, record_id: str) -> tuple[Edit, ...]:
-    """Return the edits that make a correction which is edited before it exists; nothing for any other id."""
-    system_id, colon, parameter = record_id.partition(":")
+    """Return the edits that make a record of a system which is edited before it exists; nothing for any other id.
+
+    What stands behind the colon is the name of one of ``OF_A_SYSTEM``, of which a system has one each, or the parameter of a correction.
+    """
+    system_id, colon, name = record_id.partition(":")
     if not colon or mirror.kind(record_id) or mirror.kind(system_id) != "system":
         return ()
-    return making(NewRecord("correction", {"parameter": Typed(parameter)}, record_id))
+    if name in OF_A_SYSTEM:
+        return making(NewRecord(name, {}, record_id))
+    return making(NewRecord("correction", {"parameter": Typed(name)}, record_id))
 
 
 def removal(mirror: Mirror, record_id: str) -> tuple[Edit, ...]:
