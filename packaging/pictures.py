@@ -26,7 +26,8 @@ from evenwater.engine.quantities import Typed
 from evenwater.screens.jug_label import JugLabel
 from evenwater.screens.views import CardView
 from evenwater.ui.main_window import MainWindow
-from evenwater.ui.room import SHEETS, Room
+from evenwater.ui.room import Room
+from evenwater.ui.sheet_list import SHEETS
 from evenwater.ui.theme import BASE_POINTS, apply_theme
 
 SIZES = {"1366x768": (1366, 768, 100), "1920x1080": (1920, 1080, 100), "1366x768 at 150": (1366, 768, 150)}

@@ -12,7 +12,7 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
 from evenwater.ui.main_window import MainWindow
-from evenwater.ui.room import SHEETS
+from evenwater.ui.sheet_list import SHEETS
 from tests.ui.log_making import hung
 from tests.ui.window_making import room_of
 

@@ -11,7 +11,7 @@ from evenwater.engine.quantities import Typed
 from evenwater.engine.recipe import Carried
 from evenwater.session import Document
 from evenwater.ui.main_window import MainWindow
-from evenwater.ui.room import SHEETS
+from evenwater.ui.sheet_list import SHEETS
 from evenwater.ui.stocks_sheet import StocksSheet
 from tests.ui.window_making import room_of
 

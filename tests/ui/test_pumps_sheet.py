@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QApplication
 
 from evenwater.engine.quantities import Typed
 from evenwater.ui.main_window import MainWindow
-from evenwater.ui.room import SHEETS
+from evenwater.ui.sheet_list import SHEETS
 from tests.ui.pumps_making import (
     EXCHANGE,
     RACK,

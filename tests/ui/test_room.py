@@ -7,7 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QPushButton
 
 from evenwater.ui.main_window import MainWindow
-from evenwater.ui.room import SHEETS
+from evenwater.ui.sheet_list import SHEETS
 from tests.ui.stocks_making import click, click_row, press, settled, stocks_of, tab_to, to_sheet
 from tests.ui.window_making import opened, room_of
 

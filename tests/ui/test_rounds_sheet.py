@@ -26,8 +26,8 @@ from evenwater.session import Card, Entry
 from evenwater.ui.card_preview import CardPreview
 from evenwater.ui.duty_list import DutyList
 from evenwater.ui.main_window import MainWindow
-from evenwater.ui.room import SHEETS
 from evenwater.ui.rounds_sheet import RoundsSheet
+from evenwater.ui.sheet_list import SHEETS
 from tests.ui.stocks_making import ALT, ASH, click, click_row, document_of, jug_named, press, tab_to, to_sheet
 from tests.ui.window_making import opened, room_of
 

@@ -13,7 +13,7 @@ from evenwater.engine.quantities import Typed
 from evenwater.engine.recipe import StockQuestion, Strength, Unweighed, solve
 from evenwater.screens import shelf
 from evenwater.ui.main_window import MainWindow
-from evenwater.ui.room import SHEETS
+from evenwater.ui.sheet_list import SHEETS
 from tests.engine.reckoning import DEGREE, SALTS
 from tests.screens.asked import catalogue
 from tests.screens.batches import CHLORIDE, MG_PER_MEQ, SEA_MAGNESIUM, SEA_SULFATE, SODA, SULFATE, carries

@@ -231,7 +231,7 @@ QAbstractItemView:focus {{ border: 2px solid {t.blue}; }}
 QComboBox QAbstractItemView::item {{ min-height: {px(BUTTON_HEIGHT)}; padding: 0px 8px; }}
 QComboBox QAbstractItemView::item:selected {{ background: {t.wash}; color: {t.ink}; border-left: 3px solid {t.blue}; }}
 QListView[role="nav"] {{ background: {t.paper}; border: none; border-right: 1px solid {t.faint}; }}
-QListView[role="nav"]::item {{ min-height: {px(44)}; padding-left: 16px; border-left: 4px solid transparent; }}
+QListView[role="nav"]::item {{ min-height: {px(36)}; padding-left: 16px; border-left: 4px solid transparent; }}
 QListView[role="nav"]::item:selected {{ background: {t.leaf}; color: {t.ink}; border-left: 4px solid {t.blue}; }}
 QListView[role="nav"]:focus {{ border: none; border-right: 2px solid {t.blue}; }}
 QListView[role="rows"] {{ background: {t.paper}; border: none; }}

@@ -1,0 +1,61 @@
+"""The names of the sheets in their order, each with the key that chooses it."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import QItemSelectionModel, QModelIndex, QStringListModel, Qt, Signal
+from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtWidgets import QAbstractItemView, QListView, QWidget
+
+from evenwater.ui.theme import set_role
+
+SHEETS = ("Rounds", "Correct", "Upkeep", "Timetable", "Pumps", "Jugs", "Stocks", "Log")
+ROUNDS, CORRECT, UPKEEP, TIMETABLE, PUMPS, JUGS, STOCKS, LOG = SHEETS
+
+
+class SheetList(QListView):
+    """Names the sheets; ``sheetChosen`` carries the number of the one to show. Ctrl and its number choose it too."""
+
+    sheetChosen = Signal(int)
+
+    def __init__(self, parent: QWidget) -> None:
+        """List the sheets."""
+        super().__init__(parent)
+        self._model = QStringListModel(list(SHEETS), self)
+        self.setModel(self._model)
+        self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
+        self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setAccessibleName("Sheets")
+        set_role(self, "nav")
+        self.selectionModel().currentChanged.connect(self._current_changed)
+        for number in range(len(SHEETS)):
+            action = QAction(self)
+            action.setData(number)
+            action.setShortcut(QKeySequence(_key(number)))
+            action.setShortcutContext(Qt.ShortcutContext.WindowShortcut)
+            action.triggered.connect(self._jump)
+            parent.addAction(action)
+        self.choose(SHEETS.index(CORRECT))
+
+    def choose(self, number: int) -> None:
+        """Choose a sheet."""
+        self.selectionModel().setCurrentIndex(
+            self._model.index(number), QItemSelectionModel.SelectionFlag.ClearAndSelect
+        )
+
+    def fit(self) -> None:
+        """Take the height of the rows."""
+        self.setFixedHeight(len(SHEETS) * max(self.sizeHintForRow(0), 1) + 2 * self.frameWidth())
+
+    def _jump(self) -> None:
+        action = self.sender()
+        if isinstance(action, QAction):
+            self.choose(int(action.data()))
+
+    def _current_changed(self, current: QModelIndex, _before: QModelIndex) -> None:
+        self.sheetChosen.emit(current.row())
+
+
+def _key(number: int) -> str:
+    """Return the key of a sheet: the digits in the order of the keyboard, then the letter of the way out in an emergency."""
+    return f"Ctrl+{(number + 1) % 10}" if number < 10 else "Ctrl+R"
