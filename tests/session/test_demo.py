@@ -180,11 +180,11 @@ def test_what_points_nowhere_is_an_error(table: str) -> None:
         list(demo_records(room, NOW, fresh_ids(room)))
 
 
-def test_four_pumps_of_which_three_were_calibrated_over_the_last_year(room: Document) -> None:
+def test_eight_pumps_of_which_three_were_calibrated_over_the_last_year(room: Document) -> None:
     pumps = room.records("pump")
-    assert len(pumps) == 4
+    assert len(pumps) == 8
     by_pump = {pump: [c for c in room.records("calibration") if c.startswith(f"{pump}:")] for pump in pumps}
-    assert sorted(map(len, by_pump.values())) == [0, 2, 3, 4]
+    assert sorted(map(len, by_pump.values())) == [0, 0, 0, 0, 0, 2, 3, 4]
     for pump, calibrations in by_pump.items():
         fitted = date.fromisoformat(room.value(pump, "head_fitted").text)
         instants = [datetime.fromisoformat(room.value(c, "at").text) for c in calibrations]
@@ -200,3 +200,11 @@ def test_a_calibration_of_no_pump_is_an_error() -> None:
     room["calibration"][0]["pump"] = "no such pump"
     with pytest.raises(KeyError, match="no such pump"):
         list(demo_records(room, NOW, fresh_ids(room)))
+
+
+def test_no_pump_is_to_draw_from_two_jugs_or_to_dose_into_two_waters(room: Document) -> None:
+    chosen = [
+        (room.value(record, "pump").text, record.partition(":")[0], room.value(record, "stock").text)
+        for record in room.records("correction")
+    ]
+    assert len(set(chosen)) == len({pump for pump, _, _ in chosen})

@@ -7,7 +7,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QApplication, QLabel, QWidget
 
 from evenwater.engine.quantities import Typed
 from evenwater.ui.main_window import MainWindow
@@ -335,3 +335,23 @@ def test_a_pump_without_calibrations_has_no_chart(demo: MainWindow, qtbot):
     sheet = show_pump(demo, SECOND, qtbot)
     assert not sheet.chart.isVisible()
     assert not sheet.form.calibration.remove.isEnabled()
+
+
+def test_a_pump_chosen_for_two_waters_is_said_on_every_sheet_that_shows_it(demo: MainWindow, qtbot):
+    room, document = room_of(demo), document_of(demo)
+    said = "Rack pump is chosen for nitrate in North frag bay (Nitrate, brown bottle) and alkalinity in Anemone table"
+    north, table = document.records("system")[:2]
+    show_pump(demo, RACK, qtbot)
+    assert said not in _words_on(room.pumps)
+    document.edit(f"{table}:alkalinity", "pump", document.value(f"{north}:nitrate", "pump"))
+    qtbot.waitUntil(lambda: said in _words_on(room.pumps))
+    room.sheets.choose(SHEETS.index("Correct"))
+    room.sheet.show_parameter("nitrate")
+    qtbot.waitUntil(lambda: said in _words_on(room.sheet))
+    room.sheets.choose(SHEETS.index("Timetable"))
+    qtbot.waitUntil(lambda: not room.timetable.waiting())
+    assert said in _words_on(room.timetable)
+
+
+def _words_on(sheet: QWidget) -> str:
+    return " ".join(label.text() for label in sheet.findChildren(QLabel) if label.isVisible())

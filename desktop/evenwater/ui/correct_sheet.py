@@ -27,6 +27,7 @@ from evenwater.ui.learning import Learning
 from evenwater.ui.plan_buttons import PlanButtons
 from evenwater.ui.plans import Plans
 from evenwater.ui.quantity_field import QuantityField
+from evenwater.ui.shared_pump import shared
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.theme import GRID, pixels, set_role
 from evenwater.ui.void_cards import VoidCards
@@ -214,6 +215,9 @@ class CorrectSheet(QWidget):
             # A card must not be made for what is not in the jug (H12).
             self._plan = None
             view = replace(view, remarks=(NOT_IN_JUG, *view.remarks))
+        twice = shared(self._document, self.records.id_of("pump"))
+        if twice:
+            view = replace(view, remarks=(twice, *view.remarks))
         # The cautions stand in the form, between the chemical and its numbers.
         self.answer.render(replace(view, cautions=()))
         self._show_messages(found.view.messages)

@@ -28,6 +28,7 @@ from evenwater.ui.form_column import Column, FormColumn
 from evenwater.ui.form_parts import FormEdit
 from evenwater.ui.pump_form import PumpForm
 from evenwater.ui.pump_records import PumpRecords
+from evenwater.ui.shared_pump import shared
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.theme import GRID, pixels, set_role
 from evenwater.ui.wear_chart import WearChart
@@ -235,6 +236,9 @@ class PumpsSheet(QWidget):
     def _notes(self, shown: Measured) -> Iterator[str]:
         """Yield what else is to be known: cards that the flow in use has passed by, and those a new one would."""
         pump = self.records.values()
+        twice = shared(self._document, self.records.pump)
+        if twice:
+            yield twice
         in_use = pump_view.flow_in_use(pump)
         late = {card.plan_id: why for card, why in self.records.outdated(in_use)} if in_use else {}
         for plan_id, why in late.items():

@@ -10,6 +10,7 @@ from evenwater.screens.timetable_sheet import Asked
 from evenwater.session import Document, Plan
 from evenwater.ui.learning import Learning
 from evenwater.ui.plans import Plans
+from evenwater.ui.shared_pump import shared
 from evenwater.ui.upkeep_records import UpkeepRecords
 
 
@@ -35,6 +36,11 @@ class TimetableRecords:
         followed = {plan.parameter for plan in self._live()}
         kept = self._upkeep.kept()
         return tuple(name for name in self._catalogue.parameters if name in kept or name in followed)
+
+    def shared(self) -> tuple[str, ...]:
+        """Return what is wrong with the choice of each pump that is to draw from two jugs, or to dose into two waters."""
+        pumps = dict.fromkeys(self._document.value(f"{self.system}:{name}", "pump").text for name in self.dosed())
+        return tuple(filter(None, (shared(self._document, pump) for pump in pumps)))
 
     def asked(self) -> Asked:
         """Return what the timetable is asked for."""

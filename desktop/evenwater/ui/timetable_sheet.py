@@ -237,7 +237,7 @@ class TimetableSheet(QWidget):
                 for one in view.pumps
             )
         )
-        self.remarks.set_messages(tuple(Message(text) for text in (*view.remarks, *view.rules)))
+        self.remarks.set_messages(tuple(Message(text) for text in (*self.records.shared(), *view.remarks, *view.rules)))
         self._order.setText(f"In order of time\u2002·\u2002timetable {view.code}")
         self.list.show_rows(view.rows)
         system = self._document.values(self.records.system) if self.records.system else {}
