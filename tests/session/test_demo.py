@@ -65,12 +65,12 @@ def _named(room: Document, name: str) -> str:
 
 
 def test_a_stock_is_only_a_place_on_the_shelf_with_something_in_it(room: Document) -> None:
-    assert len(room.records("stock")) == 7
+    assert len(room.records("stock")) == 8
     for stock in room.records("stock"):
         # How it stands and how well its level is read belong to the place; what is in it belongs to its batch.
         assert set(room.values(stock)) - {"level_accuracy", "outlet_above_water", "jug_below_outlet"} == {"name"}
         assert room.batch_in_use(stock) == room.batches(stock)[-1]
-    assert len(room.records("batch")) == 8
+    assert len(room.records("batch")) == 9
 
 
 def test_levels_were_read_of_two_jugs_after_their_batch_was_put_in_use(room: Document) -> None:

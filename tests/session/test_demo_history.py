@@ -85,7 +85,7 @@ def test_a_dose_carries_what_its_batch_carried() -> None:
             carried = logbook.carried(logbook.carries_text(answer, Water()))
             batches.setdefault(keys[record.record_id.split(":")[0]], []).append((began, carried))
     doses = [entry for entry in ENTRIES if entry.kind == "dose"]
-    assert len({dose.subject for dose in doses}) == 6
+    assert len({dose.subject for dose in doses}) == 7
     for dose in doses:
         known = sorted(batches[keys[dose.subject]], key=lambda batch: batch[0])
         inside = [carried for began, carried in known if began <= dose.at.timestamp()] or [known[0][1]]

@@ -43,7 +43,7 @@ def demo_records(room: Mapping[str, object], now: datetime, ids: Mapping[str, st
     Raises
     ------
     KeyError
-        When a batch, level, calibration or correction names a system, stock or pump that the file does not have.
+        When a batch, level, calibration, water, food or correction names a system, stock or pump that the file does not have.
     """
     for kind in _KEYED:
         for table in _tables(room, kind):
@@ -57,6 +57,12 @@ def demo_records(room: Mapping[str, object], now: datetime, ids: Mapping[str, st
     for table in _tables(room, "level"):
         fields = _fields(table, now)
         yield NewRecord("level", fields, f"{ids[fields.pop('stock').text]}:{uuid.uuid4().hex[:8]}")
+    for table in _tables(room, "water"):
+        fields = _fields(table, now)
+        yield NewRecord("water", fields, f"{ids[fields.pop('system').text]}:water")
+    for table in _tables(room, "food"):
+        fields = _fields(table, now)
+        yield NewRecord("food", fields, f"{ids[fields.pop('system').text]}:{uuid.uuid4().hex[:8]}")
     for table in _tables(room, "correction"):
         fields = _fields(table, now)
         system_id = ids[fields.pop("system").text]
@@ -102,6 +108,7 @@ _AGES: dict[str, Callable[[datetime, float], tuple[str, str]]] = {
     "measured_hours_ago": lambda now, hours: ("measured_at", _instant(now - timedelta(hours=hours))),
     "mixed_days_ago": lambda now, days: ("mixed_on", (now - timedelta(days=days)).date().isoformat()),
     "in_use_days_ago": lambda now, days: ("in_use_from", _instant(now - timedelta(days=days))),
+    "opened_days_ago": lambda now, days: ("opened_on", (now - timedelta(days=days)).date().isoformat()),
     "fitted_days_ago": lambda now, days: ("head_fitted", (now - timedelta(days=days)).date().isoformat()),
     "read_days_ago": lambda now, days: ("at", _instant(now - timedelta(days=days))),
     "calibrated_days_ago": lambda now, days: ("at", _instant(now - timedelta(days=days))),

@@ -66,6 +66,10 @@ class Document(Saver):
         """Return the filled-in fields of a record."""
         return self._mirror.values(record_id)
 
+    def owned(self, kind: str, owner: str) -> tuple[str, ...]:
+        """Return the ids of the records of ``kind`` that belong to another record, in their order."""
+        return self._mirror.owned(kind, owner)
+
     def batches(self, stock_id: str) -> tuple[str, ...]:
         """Return the ids of the batches of a stock in their order, whether in use, used up or being written."""
         return edits.batches(self._mirror, stock_id)

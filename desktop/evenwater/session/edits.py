@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from evenwater.engine.quantities import Typed
 from evenwater.session.mirror import Difference, Mirror
-from evenwater.store import BATCH, IN_USE_FROM, NOTHING, AddRecord, Edit, RemoveRecord, SetField, belongs, in_use
+from evenwater.store import BATCH, IN_USE_FROM, NOTHING, AddRecord, Edit, RemoveRecord, SetField, in_use
 
 # Records of which a system has one each: what is exchanged, with its new water, and a recovery.
 OF_A_SYSTEM = ("water", "recovery")
@@ -73,7 +73,7 @@ def touched(mirror: Mirror, edits: Iterable[Edit]) -> Difference:
 
 def batches(mirror: Mirror, stock_id: str) -> tuple[str, ...]:
     """Return the ids of the batches of a stock in their order."""
-    return tuple(record for record in mirror.ids(BATCH) if belongs(record, stock_id))
+    return mirror.owned(BATCH, stock_id)
 
 
 def batch_in_use(mirror: Mirror, stock_id: str) -> str:

@@ -15,12 +15,26 @@ class Mirror:
     """Records by kind in their order, and their fields."""
 
     def __init__(self, snapshot: Snapshot) -> None:
-        self._order = {kind: list(ids) for kind, ids in snapshot.order.items()}
+        self._order = {kind: dict.fromkeys(ids) for kind, ids in snapshot.order.items()}
+        self._kinds = {record_id: kind for kind, ids in self._order.items() for record_id in ids}
         self._values = {record_id: dict(fields) for record_id, fields in snapshot.values.items()}
+        # By kind and owner; made when first asked for, gone with the next change of that kind's list.
+        self._owned: dict[str, dict[str, tuple[str, ...]]] = {}
 
     def ids(self, kind: str) -> tuple[str, ...]:
         """Return the ids of ``kind`` in their order."""
         return tuple(self._order.get(kind, ()))
+
+    def owned(self, kind: str, owner: str) -> tuple[str, ...]:
+        """Return the ids of ``kind`` that belong to the record ``owner``, its id and a colon before their own, in their order."""
+        if kind not in self._owned:
+            found: dict[str, list[str]] = {}
+            for record_id in self._order.get(kind, ()):
+                head, colon, _ = record_id.partition(":")
+                if colon:
+                    found.setdefault(head, []).append(record_id)
+            self._owned[kind] = {head: tuple(ids) for head, ids in found.items()}
+        return self._owned[kind].get(owner, ())
 
     def all_ids(self) -> tuple[str, ...]:
         """Return the ids of all records."""
@@ -28,10 +42,7 @@ class Mirror:
 
     def kind(self, record_id: str) -> str:
         """Return the kind of a record, or an empty text when it is not there."""
-        for kind, ids in self._order.items():
-            if record_id in ids:
-                return kind
-        return ""
+        return self._kinds.get(record_id, "")
 
     def value(self, record_id: str, field: str) -> Typed:
         """Return a field as typed; ``Typed("")`` when it, or the record, is not there."""
@@ -47,11 +58,14 @@ class Mirror:
             if isinstance(edit, AddRecord):
                 if edit.record_id not in self._values:
                     self._values[edit.record_id] = {}
-                    self._order.setdefault(edit.kind, []).append(edit.record_id)
+                    self._order.setdefault(edit.kind, {})[edit.record_id] = None
+                    self._kinds[edit.record_id] = edit.kind
+                    self._owned.pop(edit.kind, None)
             elif isinstance(edit, RemoveRecord):
                 if edit.record_id in self._values:
-                    self._order[self.kind(edit.record_id)].remove(edit.record_id)
-                    del self._values[edit.record_id]
+                    kind = self._kinds.pop(edit.record_id)
+                    del self._order[kind][edit.record_id], self._values[edit.record_id]
+                    self._owned.pop(kind, None)
             elif isinstance(edit, SetField) and edit.record_id in self._values:
                 self._set(edit.record_id, edit.field, edit.after)
 

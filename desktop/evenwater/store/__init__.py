@@ -1,6 +1,6 @@
 """The log on disk: peewee models on SQLite, numbered migrations, backups. Knows only the engine."""
 
-from evenwater.store.batches import BATCH, IN_USE_FROM, belongs, in_use
+from evenwater.store.batches import BATCH, IN_USE_FROM, in_use
 from evenwater.store.cards import Card, State
 from evenwater.store.copies import Copy, CopyKind, Holds, Lost, carry, copies, lost_with, present_log
 from evenwater.store.entries import (
@@ -67,7 +67,6 @@ __all__ = [
     "Version",
     "alike",
     "around",
-    "belongs",
     "carry",
     "columns_of",
     "content_id",

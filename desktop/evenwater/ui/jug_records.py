@@ -74,8 +74,7 @@ class JugRecords:
             return None
         ((pump_id, pump),) = jug.pumps.items()
         document = self._document
-        mine = (each for each in document.records("calibration") if each.partition(":")[0] == pump_id)
-        return head_hours(pump, (document.values(each) for each in mine))
+        return head_hours(pump, map(document.values, document.owned("calibration", pump_id)))
 
     def _whole(self, drawer: Drawer, stock: str, since: datetime | None) -> Drawer:
         log = self._document.log

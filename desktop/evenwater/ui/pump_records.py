@@ -32,8 +32,7 @@ class PumpRecords:
 
     def calibrations(self) -> tuple[str, ...]:
         """Return the ids of the pump's calibrations in the order in which they were written."""
-        found = self._document.records("calibration") if self.pump else ()
-        return tuple(record for record in found if record.partition(":")[0] == self.pump)
+        return self._document.owned("calibration", self.pump) if self.pump else ()
 
     @property
     def calibration(self) -> str:
