@@ -181,8 +181,9 @@ def demo(words: list[str]) -> int:
 def test(words: list[str]) -> int:
     require_libraries(for_window=False)
     python = set_up(GROUPS["test"])
-    # One process per core, four at most; a later -n among the words wins.
-    workers = ("-n", min(4, os.cpu_count() or 1))
+    # One process per core, four at most; a later -n among the words wins. Each begins at another end of the tests, so that what
+    # a file prepares for its tests is prepared once.
+    workers = ("-n", min(4, os.cpu_count() or 1), "--dist", "worksteal")
     return run(python, "-m", "pytest", *workers, *words, QT_QPA_PLATFORM=os.environ.get("QT_QPA_PLATFORM", "offscreen"))
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import os
 import socket
 import sys
@@ -12,12 +13,15 @@ from typing import Any
 
 # Before anything loads Qt: the platform is chosen once per process.
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
-# Processes that tests start find the product as the tests do, installed or not.
-_DESKTOP = str(Path(__file__).resolve().parents[1] / "desktop")
-os.environ["PYTHONPATH"] = os.pathsep.join(filter(None, (_DESKTOP, os.environ.get("PYTHONPATH"))))
+# Processes that tests start find the product as the tests do, installed or not, and reach no network either.
+_HERE = Path(__file__).resolve().parent
+_FOUND_BY_PROCESSES = (str(_HERE / "offline"), str(_HERE.parent / "desktop"), os.environ.get("PYTHONPATH"))
+os.environ["PYTHONPATH"] = os.pathsep.join(filter(None, _FOUND_BY_PROCESSES))
 
 import pytest  # noqa: E402  (what stands above must come first)
 from hypothesis import HealthCheck, settings  # noqa: E402
+
+from tests.proof import Proof  # noqa: E402
 
 # The same examples everywhere, so that a red run can be repeated; `--hypothesis-profile=search` hunts for new ones.
 settings.register_profile("repeatable", derandomize=True, deadline=None, print_blob=True)
@@ -25,6 +29,11 @@ settings.register_profile("search", max_examples=2000, deadline=None, suppress_h
 settings.load_profile("repeatable")
 
 _FAILED = pytest.StashKey[bool]()
+
+
+def pytest_configure(config: pytest.Config) -> None:
+    """Let hazards and the trust page be held against what a run of all tests proved."""
+    config.pluginmanager.register(Proof(), "proof")
 
 
 class NetworkUsedError(AssertionError):
@@ -112,6 +121,12 @@ def pytest_runtest_makereport(item: pytest.Item) -> Iterator[None]:
     return report
 
 
+def pytest_collection_finish() -> None:
+    """Let the garbage collector pass over what lives as long as the run: thousands of tests, and the libraries."""
+    gc.collect()
+    gc.freeze()
+
+
 @pytest.fixture(autouse=True)
 def nothing_left_behind(request: pytest.FixtureRequest) -> Iterator[None]:
     """Fail a test that leaves a top-level widget or a running thread behind.
@@ -139,8 +154,6 @@ def _application_runs() -> bool:
 
 
 def _widgets_left() -> list[str]:
-    import gc
-
     from PySide6.QtCore import QCoreApplication, QEvent
     from PySide6.QtWidgets import QApplication
 

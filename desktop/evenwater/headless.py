@@ -4,10 +4,12 @@ from __future__ import annotations
 
 import io
 import json
+import os
 import re
 import sys
 import tomllib
 from collections.abc import Callable, Sequence
+from contextlib import suppress
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
@@ -32,6 +34,7 @@ from evenwater.engine.fields import SALINITY, TEMPERATURE
 from evenwater.engine.quantities import Water, to_canonical
 from evenwater.engine.reader import Ask, Ok, Wrong, read
 from evenwater.engine.reasons import Reason
+from evenwater.engine.visible import has_unseen, printable, quoted
 from evenwater.headless_outcome import ANSWERED, REFUSED, UNREADABLE, Outcome, refused
 from evenwater.question_file import Fault, faults
 from evenwater.screens import answer_json, dose_card
@@ -52,14 +55,26 @@ def run(arguments: Sequence[str]) -> int:
     Returns
     -------
     int
-        Exit status: 0 answered, 3 refused, 2 not readable as a question.
+        Exit status: 0 answered, 3 refused, 2 not readable as a question, or the answer could not be written.
     """
     command, *rest = arguments
     for stream in (sys.stdout, sys.stderr):
         if isinstance(stream, io.TextIOWrapper):
             # JSON is UTF-8 everywhere, and a degree sign must not stop an answer on a plain terminal.
-            stream.reconfigure(encoding="utf-8")
-    return _question(rest) if command == "question" else _answers(rest)
+            # Names of files may be no text at all.
+            stream.reconfigure(encoding="utf-8", errors="backslashreplace")
+    try:
+        status = _question(rest) if command == "question" else _answers(rest)
+        sys.stdout.flush()
+    except OSError as error:
+        # The disk is full, or whoever read has gone: an answer that is cut off is none.
+        with suppress(OSError):
+            print(f"evenwater: the answer could not be written: {error.strerror or error}", file=sys.stderr)
+        # What is still in the buffer would be tried once more at the end.
+        with suppress(OSError, ValueError), Path(os.devnull).open("wb") as nowhere:
+            os.dup2(nowhere.fileno(), sys.stdout.fileno())
+        return UNREADABLE
+    return status
 
 
 def _question(rest: Sequence[str]) -> int:
@@ -98,7 +113,7 @@ def _answers(rest: Sequence[str]) -> int:
     for file in files:
         outcome = answer_file(file, known, datetime.now(UTC))
         if as_text and len(files) > 1:
-            print(f"{file}:")
+            print(printable(f"{file}:"))
         _report(file, outcome, as_text)
         status = outcome.status if card is None else _write_card(card, outcome)
         worst = max(worst, status, key=_WORST.index)
@@ -107,7 +122,8 @@ def _answers(rest: Sequence[str]) -> int:
 
 def _usage(fault: str) -> int:
     print(
-        f"evenwater: {fault}\nusage: evenwater answer QUESTION.toml [QUESTION2.toml ...] [--card OUT.pdf] [--text]",
+        printable(f"evenwater: {fault}")
+        + "\nusage: evenwater answer QUESTION.toml [QUESTION2.toml ...] [--card OUT.pdf] [--text]",
         file=sys.stderr,
     )
     return UNREADABLE
@@ -199,14 +215,16 @@ _BY_KIND: dict[str, Callable[[dict[str, Any], Catalogue, datetime], Outcome]] = 
 def _report(file: Path, outcome: Outcome, as_text: bool) -> None:
     for problem in outcome.body.get("problems", ()):
         place = f"{file}:{problem['line']}" if problem["line"] else str(file)
-        field = f"{problem['field']}: " if problem["field"] else ""
-        print(f"{place}: {field}{problem['text']}", file=sys.stderr)
+        field = f"{quoted(problem['field'])}: " if problem["field"] else ""
+        print(printable(f"{place}: {field}{problem['text']}"), file=sys.stderr)
     if as_text and outcome.lines:
-        print("\n".join(outcome.lines))
+        print(printable("\n".join(outcome.lines)))
     elif as_text:
-        print(answer_json.text(outcome.body, outcome.answer, _here(outcome.answer)))
+        print(printable(answer_json.text(outcome.body, outcome.answer, _here(outcome.answer))))
     else:
-        print(json.dumps(outcome.body, ensure_ascii=False, allow_nan=False))
+        body = json.dumps(outcome.body, ensure_ascii=False, allow_nan=False)
+        # The same JSON, with what a terminal would obey or nobody see written by its number.
+        print(json.dumps(outcome.body, allow_nan=False) if has_unseen(body) else body)
 
 
 def _here(answer: Answer | None) -> datetime:

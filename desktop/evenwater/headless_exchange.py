@@ -108,6 +108,7 @@ def _course(result: ExchangeAnswer, each: Course) -> Json:
         "half_of_the_way": _maybe(each.half_way, "d"),
         "nothing_left_after": _maybe(gone, "d"),
         "highest_rise_in_24_hours": value(each.rise),
+        "highest_fall_in_24_hours": value(each.fall),
     }
 
 

@@ -11,7 +11,8 @@ from evenwater.engine.correction import Refused
 from evenwater.engine.form import Unread
 from evenwater.engine.quantities import from_canonical
 from evenwater.engine.recovery import STOP, Choice, RecoveryAnswer
-from evenwater.engine.recovery_plan import Course, Point
+from evenwater.engine.recovery_check import Lived
+from evenwater.engine.recovery_plan import Course, Point, hard
 from evenwater.engine.recovery_question import RecoveryQuestion
 from evenwater.headless_outcome import ANSWERED, Outcome, refused
 from evenwater.screens import answer_json, recovery_lines, recovery_words
@@ -54,6 +55,9 @@ def as_json(result: RecoveryAnswer) -> Json:
         "first": [{"code": step, "text": recovery_words.STOP[step]} for step in STOP],
         "parameter": q.parameter.name,
         "value_now": _value(q, q.parameter, q.values[q.parameter.name]),
+        "value_between": [
+            _value(q, q.parameter, v) for v in sorted(q.values_in(v)[q.parameter.name] for v in q.volumes_l)
+        ],
         "target": _value(q, q.parameter, q.target),
         "measured": q.measured,
         "assumed": list(q.assumed),
@@ -82,13 +86,32 @@ def _choice(q: RecoveryQuestion, choice: Choice) -> Json:
         "text": recovery_words.CHOICES[choice.name],
         "proposed": choice.proposed,
         "takes": None if course is None else _quantity(course.days, "day"),
+        "takes_between": None if course is None else [_quantity(days, "day") for days in course.between_days],
         "exchanged": None if course is None else _quantity(course.litres, "L"),
+        "largest_changes": {} if choice.seen is None else _largest(q, choice.seen),
         "stages": [] if course is None else _stages(course),
         "single_changes": None if changes is None else _changes(changes),
         "tests_after": [_quantity(day, "day") for day in choice.tests] if choice.proposed else [],
         "course": [] if course is None else [_point(q, point) for point in course.points],
         "reasons": [answer_json.reason(reason, None) for reason in choice.reasons],
     }
+
+
+def _largest(q: RecoveryQuestion, seen: Lived) -> dict[str, Json]:
+    """Return the most each value moves in 24 hours and the most it may, in the worst of the tanks this may be."""
+    return {
+        p.name: {
+            "in_24_hours": _change(p, max(seen.rise[p.name], seen.fall[p.name])),
+            "most": _change(p, hard(p)),
+            "lowest": _value(q, p, seen.lowest[p.name]),
+            "highest": _value(q, p, seen.highest[p.name]),
+        }
+        for p in q.known
+    }
+
+
+def _change(p: Parameter, canonical: float) -> Json:
+    return _quantity(canonical / p.canonical(1.0), p.display_unit)
 
 
 def _stages(course: Course) -> list[Json]:

@@ -14,7 +14,7 @@ from evenwater.question_parts import (
     wrong_fields,
     wrong_table,
 )
-from evenwater.question_tables import CORRECTION, STOCK_LABEL
+from evenwater.question_tables import CORRECTION, STOCK_LABEL, TRUE
 
 # Each table with its fields, and those that it needs.
 _TABLES: dict[str, tuple[dict[str, str], tuple[str, ...]]] = {
@@ -46,6 +46,13 @@ _VALUE = {
     "daily_addition": '"0.9 dKH per day"', "loss_per_day": '"2 %"',
 }  # fmt: skip
 _DOSE = {"parameter": '"nitrate"', "after_days": "3", "raises": '"1 mg/L as NO3"'}
+_FOOD = {
+    "name": '"Mash"', "per_day": '"10 mL per day"', "nitrogen": '"5 mg/mL"', "phosphorus": '"0.5 mg/mL"', "protein": '"6 %"',
+    "nitrogen_share": '"1 %"', "phosphorus_share": '"0.1 %"', "density": '"1.05 g/mL"', "salts": TRUE,
+    "label": '{ parameter = "nitrate", dose = "5 mL", water = "100 L", raises = "1 mg/L as NO3" }',
+}  # fmt: skip
+# How a food's label may say what it carries.
+_SAYS = (("nitrogen", "phosphorus"), ("protein", "nitrogen_share", "phosphorus_share", "density"), ("label",))
 # The ways to say what the pumps move.
 _WAYS = (("per_day",), ("out", "in"), ("as_much_as",))
 
@@ -63,7 +70,7 @@ def exchange(raw: Mapping[str, Any]) -> Wrongs:
     list of (str, str)
         Path of a field and what is wrong with it.
     """
-    allowed = ("kind", "system", "exchange", "new_water", "value", "dose", "mixing")
+    allowed = ("kind", "system", "exchange", "new_water", "value", "dose", "food", "mixing")
     found = [(name, not_known(allowed)) for name in raw if name not in allowed]
     for table, (spec, needed) in _TABLES.items():
         found += wrong_table(raw, table, spec, needed if table in raw or table == "system" else ())
@@ -80,6 +87,23 @@ def exchange(raw: Mapping[str, Any]) -> Wrongs:
             found += [(f"{here}.{path}", said) for path, said in _additive(row["additive"])]
     for here, row in list_rows(raw, "dose", found):
         found += wrong_fields(here, row, _DOSE) + missing_fields(here, row, tuple(_DOSE), _DOSE)
+    for here, row in list_rows(raw, "food", found):
+        found += _food(here, row)
+    return found
+
+
+def _food(here: str, row: Mapping[str, Any]) -> Wrongs:
+    """Return what is wrong with a food: its label says what a millilitre carries in one way."""
+    own = {name: value for name, value in row.items() if name != "label"}
+    found = wrong_fields(here, own, _FOOD) + missing_fields(here, own, ("per_day",), _FOOD)
+    if len([way for way in _SAYS if any(name in row for name in way)]) != 1:
+        choices = "nitrogen and phosphorus per mL; or protein or nitrogen_share with phosphorus_share; or a label"
+        found.append((here, f"says what a millilitre carries in no way, or in several. Write one of: {choices}."))
+    if "label" in row:
+        label, path = row["label"], f"{here}.label"
+        if not isinstance(label, Mapping):
+            return [*found, (path, f"must be a table with {', '.join(STOCK_LABEL)}.")]
+        found += wrong_fields(path, label, STOCK_LABEL) + missing_fields(path, label, tuple(STOCK_LABEL), STOCK_LABEL)
     return found
 
 

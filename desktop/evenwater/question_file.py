@@ -7,6 +7,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
+from evenwater.engine.visible import quoted
 from evenwater.question_exchange import exchange
 from evenwater.question_jug import jug
 from evenwater.question_parts import (
@@ -76,7 +77,7 @@ def faults(raw: Mapping[str, Any], text: str) -> list[Fault]:
     if kind not in KINDS:
         said = "the kind is missing" if kind is None else "that is not a kind"
         if isinstance(kind, str):
-            said = f"“{kind}” is not a kind"
+            said = f"“{quoted(kind)}” is not a kind"
         found = [("kind", f"{said}. Write one of: {', '.join(KINDS)}.")]
     else:
         found = _SHAPES[kind](raw)

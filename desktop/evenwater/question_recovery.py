@@ -25,7 +25,7 @@ _USE = {
 # Each table with its fields, and those that it needs where it stands.
 _TABLES: dict[str, tuple[dict[str, str], tuple[str, ...]]] = {
     "system": (
-        {"name": '"North frag bay"', "net_volume": '"340 L"', "temperature": '"25 degC"', "ph": '"8.1"', **_VALUES},
+        {"name": '"North frag bay"', "net_volume": '"340 L"', "volume_known": '"dimensions"', "volume_uncertainty": '"5 %"', "temperature": '"25 degC"', "ph": '"8.1"', **_VALUES},
         ("net_volume",),
     ),
     "change": ({"parameter": '"alkalinity"', "measured": '"12.6 dKH"', "target": '"9 dKH"'}, ()),

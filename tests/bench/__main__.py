@@ -5,12 +5,16 @@ call, so that whatever else the machine does falls on both; ratios hold across m
 
 The carbonate system and the planner have no window: there the second column is PyCO2SYS with the same states, and the
 planner that knows less of pH. A log of 2,000,000 entries is held against one of 2,000 with answers as long. `kills` is no
-race: it pulls the plug on a writer of entries so many times and ends with an error when anything said to be saved is lost.
+race: it pulls the plug on programs at work so many times and ends with an error when anything said to be saved is lost, doubled or torn.
+`two-windows` lets two programs work in one log at once, `long` works in the real window for the equivalent of a day: an error as well.
 `consumption` and `jugs` are none either: they say how well the use is learned from the logs of 1,000 simulated tanks, and how often the
-jug check names the right cause. `timetables` plans 10,000 of them and ends with an error when one does not hold.
+jug check names the right cause. `timetables` plans 10,000 of them and ends with an error when one does not hold, `recovery` lives through
+what is proposed after 5,000 overdoses and ends with an error when a limit is passed, `exchange` holds 1,000 exchanges against an integrator.
+`fuzz` feeds a million broken numbers, files and logs, and ends with an error when one of them breaks something.
 
     python -m tests.bench [--rounds N] [--changes N] [--kills N] [--platform offscreen|xcb]
-        [--only first|change|carbonate|planner|log|rounds|kills|consumption|jugs|timetables]
+        [--only first|change|carbonate|planner|log|rounds|kills|consumption|jugs|timetables|recovery|exchange|fuzz|two-windows|long]
+        [--count N] [--seed S] [--operations N] [--edits N]
 """
 
 from __future__ import annotations
@@ -32,7 +36,8 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[2]
 START = "EVENWATER_BENCH_START"
 # Processes of their own that print what they found.
-WITHOUT_WINDOW = ("consumption", "jugs", "timetables")
+OF_ITS_OWN = ("kills", "fuzz", "two-windows", "long")
+WITHOUT_WINDOW = ("consumption", "jugs", "timetables", "recovery", "exchange")
 
 
 @dataclass(frozen=True)
@@ -175,13 +180,13 @@ def rounds_sheet(times: int, scratch: Path, env: dict[str, str]) -> list[Row]:
     return [Row(name, "ms", taken[f"many_{key}"], taken[f"few_{key}"], aim) for name, key, aim in pairs]
 
 
-def kills(times: int, scratch: Path, env: dict[str, str]) -> None:
-    """Pull the plug and say what was found; a loss ends the process with an error."""
-    found = measure("kills", scratch, times, env=env, timeout_s=3600)
-    print(
-        f"{found['kills']} kills in {found['seconds']:.0f} s at {found['moments']} different points: "
-        f"{found['tried']} doses tried, {found['saved']} saved, none lost, none doubled"
-    )
+def on_its_own(module: str, *words: object) -> None:
+    """Let a process of its own print what it found, and end as it ends."""
+    with tempfile.TemporaryDirectory() as scratch:
+        env = environment("offscreen", None, Path(scratch))
+        command = [sys.executable, "-m", f"tests.bench.{module}", *(str(word) for word in words)]
+        done = subprocess.run(command, cwd=ROOT, env=env, check=False)
+    sys.exit(done.returncode)
 
 
 def percentile(values: list[float], share: float) -> float:
@@ -223,21 +228,25 @@ def main() -> None:
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
     parser.add_argument("--rounds", type=int, default=7, help="starts of each process (default 7)")
     parser.add_argument("--changes", type=int, default=200, help="changes in each of three processes (default 200)")
-    parser.add_argument("--kills", type=int, default=200, help="kills of a writer (default 200)")
+    parser.add_argument("--kills", type=int, default=2000, help="kills of programs at work (default 2000)")
+    parser.add_argument("--operations", type=int, default=500, help="of each of two windows (default 500)")
+    parser.add_argument("--edits", type=int, default=50_000, help="edits of the long run (default 50000)")
     parser.add_argument(
-        "--only", choices=("first", "change", "carbonate", "planner", "log", "rounds", "kills", *WITHOUT_WINDOW)
+        "--only", choices=("first", "change", "carbonate", "planner", "log", "rounds", *OF_ITS_OWN, *WITHOUT_WINDOW)
     )
+    parser.add_argument("--count", type=int, default=1_000_000, help="inputs to feed with fuzz (default 1000000)")
+    parser.add_argument("--seed", default="1", help="which inputs to feed with fuzz (default 1)")
     parser.add_argument("--platform", choices=("offscreen", "xcb"))
     chosen = parser.parse_args()
-    if chosen.only == "kills":
-        with tempfile.TemporaryDirectory() as scratch:
-            kills(chosen.kills, Path(scratch), environment("offscreen", None, Path(scratch)))
-        return
-    if chosen.only in WITHOUT_WINDOW:
-        with tempfile.TemporaryDirectory() as scratch:
-            env = environment("offscreen", None, Path(scratch))
-            subprocess.run([sys.executable, "-m", f"tests.bench.{chosen.only}"], cwd=ROOT, env=env, check=True)
-        return
+    of_its_own = {
+        "kills": ("kills", "--kills", chosen.kills),
+        "fuzz": ("fuzz", "--count", chosen.count, "--seed", chosen.seed),
+        "two-windows": ("two_windows", "--operations", chosen.operations),
+        "long": ("long_run", "--edits", chosen.edits),
+        **{each: (each,) for each in WITHOUT_WINDOW},
+    }
+    if chosen.only in of_its_own:
+        on_its_own(*of_its_own[chosen.only])
     print(f"{'':58}{'product':>24} |{'floor':>24} |{'ratio':>14}   aim")
     print(f"{'':58}{'p50':>8}{'p95':>8}{'p99':>8} |{'p50':>8}{'p95':>8}{'p99':>8} |{'p50':>7}{'p95':>7}")
     with tempfile.TemporaryDirectory() as scratch:

@@ -7,6 +7,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
 
+from tests.evidence import Compared, compared
+
 HERE = Path(__file__).parent
 
 
@@ -47,11 +49,11 @@ def rows(topic: str) -> tuple[Row, ...]:
     return tuple(Row(**entry) for entry in found["row"])
 
 
-def check(row: Row, figures: float | Mapping[str, float]) -> None:
+def check(row: Row, figures: float | Mapping[str, float], *, ours: bool = True) -> None:
     """Assert that figures are the published ones, within the published tolerance.
 
     Where the row says that the product differs: beyond the tolerance (so that a difference that has gone is found), but
-    no further than the row says.
+    no further than the row says. Figures that are not the product's, but another program's, are counted nowhere.
     """
     actual = figures if isinstance(figures, Mapping) else {"": figures}
     published = row.figures()
@@ -64,3 +66,6 @@ def check(row: Row, figures: float | Mapping[str, float]) -> None:
             most = row.differs["by_at_most"]
             assert isinstance(most, float)
             assert tolerance < off <= most, f"{row.id} {name}: {actual[name]} against {value}: {row.differs}"
+        why = str(row.differs["why"]) if row.differs else ""
+        if ours:
+            compared(Compared(row.source, row.id, name, value, float(actual[name]), tolerance, row.confidence, why))

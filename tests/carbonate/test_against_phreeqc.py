@@ -90,7 +90,7 @@ def before_at(pco2_uatm: float, temperature_c: float) -> State:
 def test_phreeqc_gives_its_own_published_figures(model: Any, row: Row) -> None:
     """So the seawater made here is the one of the rows."""
     told = ask(model, str(row.inputs["added"]), row.number("dTA_umol_kg") / 1000.0, row.number("pCO2_0"), 25.0)
-    check(row, {"dpH": told.change, "pCO2": told.pco2_uatm})
+    check(row, {"dpH": told.change, "pCO2": told.pco2_uatm}, ours=False)
 
 
 @pytest.mark.parametrize("chemical", FORMULA)

@@ -25,6 +25,7 @@ from evenwater.engine.carbonate_state import (
     seawater,
 )
 from evenwater.engine.carbonate_totals import borate_lee_2010
+from tests.evidence import compared_grid
 
 pyco2sys = pytest.importorskip("PyCO2SYS")
 
@@ -88,6 +89,14 @@ def test_grid_agrees_with_the_reference_as_it_comes(water: Seawater, state: Stat
     ph, saturation = off(state, found)
     assert ph <= 1e-4
     assert saturation <= 1e-3
+    compared_grid("PyCO2SYS", "pH at salinity 25 to 40 and 15 to 32 degC", ph, 1e-4, state.ph_total.size)
+    compared_grid(
+        "PyCO2SYS",
+        "aragonite saturation at salinity 25 to 40 and 15 to 32 degC, as a share",
+        saturation,
+        1e-3,
+        state.ph_total.size,
+    )
     for scale, name in ((PhScale.FREE, "pH_free"), (PhScale.SEAWATER, "pH_sws"), (PhScale.NBS, "pH_nbs")):
         assert np.abs(state.ph(scale) - found[name]).max() <= 1e-4, scale
 
@@ -97,6 +106,9 @@ def test_grid_agrees_to_the_last_digits_with_the_same_constants(water: Seawater,
     ph, saturation = off(state, found)
     assert ph <= 1e-9
     assert saturation <= 1e-9
+    compared_grid(
+        "PyCO2SYS", "pH at salinity 25 to 40 and 15 to 32 degC, given our constants", ph, 1e-9, state.ph_total.size
+    )
     assert np.allclose(state.dic_mmol_per_kg, found["dic"] / 1000.0, rtol=1e-9, atol=0.0)
     assert np.allclose(state.pco2_uatm, found["pCO2"], rtol=1e-9, atol=0.0)
     assert np.allclose(state.fco2_uatm, found["fCO2"], rtol=1e-9, atol=0.0)

@@ -18,8 +18,15 @@ from evenwater.engine.carbonate_state import (
     from_dic_ph,
     seawater,
 )
-from evenwater.engine.carbonate_totals import borate_lee_2010
+from evenwater.engine.carbonate_totals import (
+    borate_lee_2010,
+    borate_uppstrom_1974,
+    fluoride_riley_1965,
+    sulfate_morris_riley_1966,
+)
+from evenwater.engine.formula import molar_mass
 from tests.carbonate.rows import Row, check, rows
+from tests.evidence import Compared, compared
 from tests.published.rows import catalogue
 
 CONSTANTS = {
@@ -114,7 +121,36 @@ def test_change_of_ph_is_that_of_another_model_of_seawater(row: Row) -> None:
     """
     assert isinstance(row.expected, dict)
     state, before = solved(row)
-    assert abs(figures(state, before)["dpH"] - row.expected["dpH"]) <= 0.01
+    found = figures(state, before)["dpH"]
+    assert abs(found - row.expected["dpH"]) <= 0.01
+    compared(Compared(row.source, row.id, "dpH", row.expected["dpH"], found, 0.01, row.confidence))
+
+
+def composition(row: Row) -> float:
+    """Return what a row of the reference composition asks for, in its unit."""
+    salinity = row.number("S_P")
+    match row.id:
+        case "sw.SO4":
+            return float(sulfate_morris_riley_1966(salinity)) * molar_mass("SO4")
+        case "sw.SO4T":
+            return float(sulfate_morris_riley_1966(salinity)) / 1000.0
+        case "sw.F":
+            return float(fluoride_riley_1965(salinity)) * molar_mass("F")
+        case "sw.BT":
+            return float(borate_uppstrom_1974(salinity))
+    state = from_alkalinity_dic(seawater(salinity, 25.0), row.number("TA"), row.number("DIC"))
+    forms = {
+        "HCO3": state.bicarbonate_mmol_per_kg,
+        "CO3": state.carbonate_mmol_per_kg,
+        "CO2": state.co2_mmol_per_kg,
+    }
+    form = row.id.removeprefix("sw.")
+    return float(forms[form]) * molar_mass(form)
+
+
+@pytest.mark.parametrize("row", rows("composition"), ids=lambda row: row.id)
+def test_seawater_is_composed_as_published(row: Row) -> None:
+    check(row, composition(row))
 
 
 def test_limewater_has_the_published_ph() -> None:
@@ -140,13 +176,13 @@ def test_limewater_thinned_by_half_falls_by_the_published_dilution_value() -> No
 
 
 def test_every_row_has_a_source_and_every_difference_a_reason() -> None:
-    every = [row for topic in ("constants", "states", "phreeqc", "limewater") for row in rows(topic)]
+    every = [row for topic in ("composition", "constants", "states", "phreeqc", "limewater") for row in rows(topic)]
     assert len({row.id for row in every}) == len(every)
     assert sum(row.id.startswith("cs.") for row in every) == 27
     for row in every:
         assert row.source, row.id
         assert row.confidence in {"read-in-source", "computed-with-library", "from-memory"}, row.id
-    assert [row.id for row in every if row.differs] == ["cs.ln_K2_Roy93_(1994_handbook)"]
+    assert [row.id for row in every if row.differs] == ["sw.CO3", "cs.ln_K2_Roy93_(1994_handbook)"]
 
 
 def test_nbs_scale_is_where_a_meter_set_with_buffers_reads() -> None:

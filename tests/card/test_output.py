@@ -65,9 +65,16 @@ def test_new_card_replaces_the_old_one(tmp_path: Path) -> None:
     assert file.read_bytes().startswith(b"%PDF")
 
 
+class PaperPrinter(QPrinter):
+    """Passes for a printer of paper, and keeps what it prints in a file."""
+
+    def outputFormat(self) -> QPrinter.OutputFormat:
+        return QPrinter.OutputFormat.NativeFormat
+
+
 @pytest.fixture
 def printer(tmp_path: Path) -> QPrinter:
-    made = QPrinter(QPrinter.PrinterMode.HighResolution)
+    made = PaperPrinter(QPrinter.PrinterMode.HighResolution)
     made.setOutputFormat(QPrinter.OutputFormat.PdfFormat)
     made.setOutputFileName(str(tmp_path / "printed.pdf"))
     return made
@@ -115,6 +122,30 @@ def test_printer_that_keeps_its_own_paper_is_reported(tmp_path: Path) -> None:
     assert failed.value.reason.code == "card_paper_refused"
     assert failed.value.reason.params["wanted"] == "A4"
     assert not (tmp_path / "printed.pdf").exists()
+
+
+def test_printing_to_a_file_leaves_the_whole_card_or_what_was_there(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The print dialog offers a PDF file as a printer."""
+    file, seen, paint = tmp_path / "printed.pdf", [], output.paint_page
+    file.write_bytes(b"an old card")
+
+    def looking(*given: object) -> None:
+        seen.append(file.read_bytes())
+        paint(*given)  # type: ignore[arg-type]
+
+    monkeypatch.setattr(output, "paint_page", looking)
+    printer = QPrinter(QPrinter.PrinterMode.HighResolution)
+    printer.setOutputFormat(QPrinter.OutputFormat.PdfFormat)
+    printer.setOutputFileName(str(file))
+    print_card(printer, sample.card(), A6)
+    assert set(seen) == {b"an old card"}, "nothing half-made stands under its name"
+    assert sample.card().plan_id in str(pypdf.PdfReader(file).metadata)
+    printer.setOutputFileName(str(tmp_path / "nowhere" / "printed.pdf"))
+    with pytest.raises(CardFailed) as failed:
+        print_card(printer, sample.card(), A6)
+    assert failed.value.reason.code == "card_not_written"
 
 
 def test_picture_has_the_size_of_the_paper() -> None:

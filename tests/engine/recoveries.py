@@ -19,6 +19,8 @@ JUG = tomllib.loads((resources() / "questions" / "recovery.toml").read_text(enco
 def worked(**changes: Any) -> dict[str, Any]:
     """Return the worked case with some fields changed; ``table=None`` and ``table__field=None`` leave something out."""
     raw = copy.deepcopy(JUG)
+    # By hand only one tank is reckoned; what an uncertain volume does has tests of its own.
+    raw["system"]["volume_uncertainty"] = "0 %"
     for name, value in changes.items():
         table, _, field = name.partition("__")
         place, key = (raw.setdefault(table, {}), field) if field else (raw, table)

@@ -13,8 +13,8 @@ from evenwater.engine import exchange_check
 from evenwater.engine.correction import Refused
 from evenwater.engine.exchange import Course, ExchangeAnswer, disagreement, solve
 from evenwater.engine.exchange_course import Stretch, course
-from evenwater.engine.exchange_question import ExchangeQuestion, as_much_as
-from tests.engine.exchanges import MIXING, SODA, answer, question, random_system, reasons
+from evenwater.engine.exchange_question import as_much_as
+from tests.engine.exchanges import MIXING, SODA, answer, integrated, question, random_system, reasons
 
 DKH = 1.0 / 2.80386
 
@@ -22,26 +22,6 @@ DKH = 1.0 / 2.80386
 def only(found: ExchangeAnswer) -> Course:
     (one,) = found.courses
     return one
-
-
-def integrated(q: ExchangeQuestion) -> np.ndarray:
-    """Return every value on the last day by a Runge-Kutta method of order eight, from dose to dose."""
-    amounts = np.array([v.now for v in q.values]) * q.volume_l
-    inflow = np.array([q.pair.in_l * v.new_water + q.volume_l * (v.added - v.use) for v in q.values])
-    leaves = np.array([q.pair.out_l / q.volume_l + v.loss for v in q.values])
-    names = [v.parameter.name for v in q.values]
-    at = 0.0
-    for instant in [*sorted({dose.at_day for dose in q.doses}), q.days]:
-        if instant > at:
-            run = solve_ivp(
-                lambda _, m: inflow - leaves * m, (at, instant), amounts, method="DOP853", rtol=1e-12, atol=1e-14
-            )
-            assert run.success
-            amounts, at = run.y[:, -1], instant
-        for dose in q.doses:
-            if dose.at_day == instant:
-                amounts[names.index(dose.parameter.name)] += dose.raises * q.volume_l
-    return amounts / q.volume_l
 
 
 @pytest.mark.parametrize("seed", range(60))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
+from functools import cache
 
 import pytest
 
@@ -25,7 +26,7 @@ from evenwater.engine.jug_check import (
 from evenwater.engine.jug_level import Draw
 from evenwater.engine.reasons import Reason
 from tests.bench.jugs import alarmed
-from tests.engine.simulated_pumps import CLEAR, HEALTHY, UNCLEAR, case
+from tests.engine.simulated_pumps import CLEAR, HEALTHY, UNCLEAR, Case, case
 
 BEGIN = datetime(2026, 11, 1, 8, tzinfo=UTC)
 DAY, HOUR = timedelta(days=1), timedelta(hours=1)
@@ -48,6 +49,13 @@ def said(record: Levels) -> JugCheck:
     found = check(record)
     assert isinstance(found, JugCheck), found
     return found
+
+
+@cache
+def simulated(truth: str, seed: int) -> tuple[Case, JugCheck]:
+    """Return a case and what is said of it: several tests ask about the same ones."""
+    made = case(truth, seed)
+    return made, said(made.record)
 
 
 def test_real_and_expected_delivery_by_hand() -> None:
@@ -77,30 +85,30 @@ def test_refill_at_the_time_of_a_level_comes_after_it() -> None:
 
 @pytest.mark.parametrize("truth", CLEAR)
 def test_right_cause_in_95_of_100_clear_cases(truth: str) -> None:
-    found = [said(case(truth, seed).record) for seed in range(100)]
+    found = [simulated(truth, seed)[1] for seed in range(100)]
     assert sum(each.cause == truth for each in found) >= 0.95 * len(found)
 
 
 @pytest.mark.parametrize("truth", UNCLEAR)
 def test_nothing_is_named_where_it_cannot_be_told(truth: str) -> None:
-    found = [said(case(truth, seed).record) for seed in range(100)]
+    found = [simulated(truth, seed)[1] for seed in range(100)]
     assert sum(each.cause == CANNOT_TELL for each in found) >= 0.95 * len(found)
     assert all(each.candidates for each in found)
 
 
 @pytest.mark.parametrize("truth", HEALTHY)
 def test_false_alarms_are_below_2_in_100(truth: str) -> None:
-    assert sum(alarmed(said(case(truth, seed).record)) for seed in range(200)) < 4
+    assert sum(alarmed(simulated(truth, seed)[1]) for seed in range(200)) < 4
 
 
 def test_every_siphon_is_stopped() -> None:
-    assert all(said(case(truth, seed).record).stop for truth in ("siphon", "high_once") for seed in range(100))
+    assert all(simulated(truth, seed)[1].stop for truth in ("siphon", "high_once") for seed in range(100))
 
 
 def test_real_delivery_is_that_of_the_simulation() -> None:
     """Within the interval in 95 of 100 records of pumps that are well, whose levels were read with the error stated."""
-    made = [case("well", seed) for seed in range(200)]
-    held = [abs(said(each.record).real_ml - each.delivered_ml) <= said(each.record).real_half_ml for each in made]
+    made = [simulated("well", seed) for seed in range(200)]
+    held = [abs(found.real_ml - of.delivered_ml) <= found.real_half_ml for of, found in made]
     assert 0.92 * len(held) <= sum(held)
 
 

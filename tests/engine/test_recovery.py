@@ -122,7 +122,7 @@ def test_value_that_is_too_high_without_an_overdose() -> None:
         (EXCHANGE, "recovery_use_too_fast", {"use__alkalinity": "1.5 dKH per day"}),
         (HOLD, "recovery_too_long", {"use__alkalinity": "0.1 dKH per day"}),
         (HOLD, "recovery_falls_too_low", {"hold__calcium": True, "use__calcium": "10 mg/L per day"}),
-        (BOTH, "recovery_falls_too_low", {"new_water__magnesium": "0 mg/L"}),
+        (BOTH, "recovery_falls_too_low", {"new_water__magnesium": "500 mg/L", "system__magnesium": "1050 mg/L"}),
         (EXCHANGE, "recovery_rises_too_high", {"new_water__calcium": "790 mg/L"}),
         (EXCHANGE, "recovery_new_water_unknown", {"new_water": None}),
         (EXCHANGE, "recovery_new_water_too_high", {"new_water__alkalinity": "11 dKH"}),
@@ -182,8 +182,8 @@ def test_second_reckoning_that_differs_stops_everything(monkeypatch: pytest.Monk
 
 
 def test_second_reckoning_sees_a_pace_that_is_too_fast(monkeypatch: pytest.MonkeyPatch) -> None:
-    fastest = recovery_plan.fastest
-    monkeypatch.setattr(recovery_plan, "fastest", lambda q, *states: (3.0 * fastest(q, *states)[0], "alkalinity"))
+    most_litres = recovery_plan.most_litres
+    monkeypatch.setattr(recovery_plan, "most_litres", lambda tanks, **_: (3.0 * most_litres(tanks)[0], "alkalinity"))
     result = recovery.solve(read(worked()))
     assert isinstance(result, Refused)
     assert any("change of alkalinity in a day" in str(what) for what in result.reasons[0].params["what"])  # type: ignore[attr-defined]

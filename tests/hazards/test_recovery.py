@@ -84,3 +84,17 @@ def test_H25_no_chemical_is_ever_given_against_an_overdose(changes: dict[str, ob
         for course in filter(None, (each.course, each.changes)):
             values = [point.values[result.question.parameter.name] for point in course.points]
             assert values == sorted(values, reverse=True)
+
+
+def test_H25_a_jug_that_ran_in_counts_for_the_smallest_tank_that_this_may_be() -> None:
+    """H6 and H21 with it: the volume is not known, so the overdose may be larger, and no tank moves by more than its hard change."""
+    unsure = answer(system__volume_uncertainty=None, system__volume_known="unknown")
+    sure = answer()
+    q = unsure.question
+    assert q.values_in(q.volumes_l[0])["alkalinity"] > sure.question.values["alkalinity"]
+    for name in (HOLD, EXCHANGE, BOTH):
+        seen = choice(unsure, name).seen
+        assert seen is not None
+        assert max(seen.rise["alkalinity"], seen.fall["alkalinity"]) <= hard(q.parameter) * (1.0 + 1e-6)
+    paces = [choice(each, EXCHANGE).course.stages[0].l_per_day for each in (unsure, sure)]  # type: ignore[union-attr]
+    assert paces[0] < paces[1]

@@ -77,6 +77,8 @@ def test_the_table_above_has_every_unit_of_its_lists() -> None:
     others = {"dose", "flow", "pressure", "share", "number", "ion", "salinity", "temperature"}
     # What only the runs of a pump are measured in: tests/engine/test_calibration_intake.py.
     others |= {"time", "length", "area", "air pressure", "density"}
+    # What a food carries: tests/engine/test_foods.py.
+    others |= {"mass per volume"}
     assert {name for name in KINDS if not name.endswith(" per day")} == SIZE.keys() | others
 
 

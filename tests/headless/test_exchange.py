@@ -98,10 +98,15 @@ def test_value_that_runs_out_has_no_figure_from_then_on(tmp_path: Path) -> None:
     assert (found["end_value"], found["settles"], found["end_value_between"]) == (None, None, None)
 
 
-def test_a_rise_that_harms_is_said_first(tmp_path: Path) -> None:
+def test_a_change_that_harms_is_said_first_both_ways(tmp_path: Path) -> None:
     text = put(matched('"170 L per day"'), new_water='"14 dKH"')
-    assert plain(tmp_path, text)[0].startswith("Danger: Alkalinity would rise by")
-    assert [reason["code"] for reason in body(tmp_path, text)["dangers"]] == ["exchange_rise_too_fast"]
+    first, second = plain(tmp_path, text)[:2]
+    assert first.startswith("Danger: Alkalinity would rise by")
+    assert second.startswith("Danger: Nitrate would fall by")
+    assert [reason["code"] for reason in body(tmp_path, text)["dangers"]] == [
+        "exchange_rise_too_fast",
+        "exchange_fall_too_fast",
+    ]
 
 
 @pytest.mark.parametrize(
@@ -186,3 +191,41 @@ def test_extremes_are_answered_in_finite_figures(tmp_path: Path, text: str) -> N
     """Read strictly: no figure of the answer is infinite or none at all."""
     assert 0.0 <= body(tmp_path, text)["fraction_left"]["value"] <= 1.0
     assert plain(tmp_path, text)[0]
+
+
+def test_foods_add_to_nitrate_and_phosphate_and_take_alkalinity(tmp_path: Path) -> None:
+    """10 mL a day with 5 mg of nitrogen each: as nitrate into 340 L, and an equivalent of alkalinity for each mole."""
+    mash = '\n[[food]]\nname = "Mash"\nper_day = "10 mL per day"\nnitrogen = "5 mg/mL"\n'
+    plain_one, fed = body(tmp_path)["values"], body(tmp_path, GOOD + mash)["values"]
+    more = 50.0 * (14.007 + 3 * 15.999) / 14.007 / 340.0
+    assert fed["nitrate"]["settles"]["value"] - plain_one["nitrate"]["settles"]["value"] == pytest.approx(
+        more / (1.0 / 34.0 + 0.01)
+    )
+    less = 50.0 / 14.007 / 340.0 * 2.80386
+    assert plain_one["alkalinity"]["settles"]["value"] - fed["alkalinity"]["settles"]["value"] == pytest.approx(
+        less * 34.0, rel=1e-4
+    )
+    assert fed["salinity"] == plain_one["salinity"]
+
+
+@pytest.mark.parametrize(
+    ("rows", "field", "word"),
+    [
+        ('per_day = "10 mL per day"', "food.1", "no way, or in several"),
+        ('per_day = "10 mL per day"\nnitrogen = "5 mg/mL"\nprotein = "6 %"', "food.1", "no way, or in several"),
+        ('nitrogen = "5 mg/mL"', "food.1.per_day", "is missing"),
+        ('per_day = "10 mL per day"\nnitrogen = 5', "food.1.nitrogen", "must be text"),
+        ('per_day = "10 mL per day"\nlabel = "5 mL"', "food.1.label", "must be a table"),
+        ('per_day = "10 mL per day"\nlabel = { dose = "5 mL" }', "food.1.label.parameter", "is missing"),
+    ],
+)
+def test_a_food_that_is_no_food(tmp_path: Path, rows: str, field: str, word: str) -> None:
+    said = ask(tmp_path, f"{GOOD}\n[[food]]\n{rows}\n")
+    assert said.status == 2
+    found = {each["field"]: each["text"] for each in said.body["problems"]}
+    assert word in found[field]
+
+
+def test_a_food_that_cannot_be_read_is_refused(tmp_path: Path) -> None:
+    said = ask(tmp_path, f'{GOOD}\n[[food]]\nper_day = "10 mL"\nnitrogen = "5 mg/mL"\n')
+    assert said.codes == [("unknown_unit", "food.1.per_day")]

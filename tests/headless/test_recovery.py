@@ -10,10 +10,13 @@ import pytest
 from tests.headless.asking import ask, example, line_with, put
 
 GOOD = example("recovery")
+# By hand only one tank is reckoned.
+EXACT = put(GOOD, volume_uncertainty='"0 %"')
 ONLY_HIGH = """
 kind = "recovery"
 [system]
 net_volume = "340 L"
+volume_uncertainty = "0 %"
 [change]
 parameter = "nitrate"
 measured = "40 mg/L as NO3"
@@ -36,7 +39,7 @@ def body(tmp_path: Path, text: str = GOOD) -> dict:
 
 def test_example_by_hand(tmp_path: Path) -> None:
     """1000 mL of 0.0164952 dKH each on 8 dKH; (24.4952 - 11) / 0.9 days; 340 L * (1.4 - 0.9) / (24.4952 - 7) on the first day."""
-    found = body(tmp_path)
+    found = body(tmp_path, EXACT)
     assert found["value_now"] == {"value": pytest.approx(8.0 + 16.4952, rel=1e-5), "unit": "dKH"}
     assert (found["parameter"], found["held"], found["test_before_anything"]) == ("alkalinity", ["alkalinity"], True)
     assert [step["code"] for step in found["first"]] == [
@@ -66,7 +69,7 @@ def test_example_by_hand(tmp_path: Path) -> None:
 
 
 def test_people_read_what_comes_first_before_any_figure(tmp_path: Path) -> None:
-    lines = plain(tmp_path)
+    lines = plain(tmp_path, EXACT)
     assert lines[0] == "First, in this order:"
     assert lines[1].startswith("1. Switch the dosing pump off")
     assert lines[6].startswith("6. Call ")
@@ -97,6 +100,23 @@ def test_choice_that_is_not_proposed_gives_no_figures(tmp_path: Path) -> None:
         assert each["reasons"][0]["text"]
 
 
+def test_volume_known_within_bounds_gives_bounds(tmp_path: Path) -> None:
+    """340 L within 5 %: 16.4952 dKH over 0.95 and over 1.05 on top of 8, and the pace of the first day that of the smaller tank."""
+    found = body(tmp_path)
+    assert [v["value"] for v in found["value_between"]] == pytest.approx(
+        [8 + 16.4952 / 1.05, 8 + 16.4952 / 0.95], rel=1e-5
+    )
+    hold, exchange, _ = found["choices"]
+    assert [d["value"] for d in hold["takes_between"]] == pytest.approx(
+        [(16.4952 / 1.05 - 3.0) / 0.9, (16.4952 / 0.95 - 3.0) / 0.9], rel=1e-4
+    )
+    first = 0.5 * 340.0 * 0.95 / (1.0 + 16.4952 / 0.95)
+    assert exchange["stages"][0]["exchange_per_day"]["value"] == pytest.approx(first, rel=1e-4)
+    largest = exchange["largest_changes"]["alkalinity"]
+    assert 1.3 < largest["in_24_hours"]["value"] <= largest["most"]["value"] == pytest.approx(1.4)
+    assert "perhaps 14 days to 16 days" in " ".join(plain(tmp_path))
+
+
 def test_refusal_says_why(tmp_path: Path) -> None:
     said = ask(tmp_path, put(GOOD, measured='"9 dKH"'))
     assert said.status == 3
@@ -113,7 +133,7 @@ def test_slip_of_the_keyboard_is_refused(tmp_path: Path) -> None:
 @pytest.mark.parametrize(
     ("text", "field", "start", "allowed"),
     [
-        (put(GOOD, volume="1"), "overdose.volume", "volume", "must be text in quotes"),
+        (put(GOOD, volume="1"), "overdose.volume", "volume =", "must be text in quotes"),
         (put(GOOD, cloudy='"yes"'), "signs.cloudy", "cloudy", "true or false"),
         (put(GOOD, name='"x"\ncolour = "red"'), "system.colour", "colour", "Allowed are: name, net_volume"),
         (GOOD.replace("[new_water]", "[water]"), "water", "[water]", "Allowed are: kind, now, system, change"),
@@ -143,7 +163,8 @@ def test_question_that_says_nothing_is_told_what_to_write(tmp_path: Path) -> Non
         {"dissolved": '"1000000 g"', "net_volume": '"0.001 mL"'},
         {"net_volume": '"5000000 L"', "measured": '"300 dKH"'},
         {"most_per_day": '"0.0000000001 L per day"'},
-        {"alkalinity": '"0 dKH"', "calcium": '"0 mg/L"'},
+        {"alkalinity": '"4 dKH"', "calcium": '"150 mg/L"'},
+        {"volume_uncertainty": '"50 %"'},
     ],
 )
 def test_extremes_are_answered_in_finite_figures(tmp_path: Path, extreme: dict[str, str]) -> None:

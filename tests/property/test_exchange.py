@@ -101,15 +101,16 @@ def test_only_shares_of_the_volume_count(q: ExchangeQuestion, times: float) -> N
 
 @settings(deadline=None, max_examples=40)
 @given(systems)
-def test_rise_in_a_day_is_the_greatest_on_a_fine_grid(q: ExchangeQuestion) -> None:
+def test_rise_and_fall_in_a_day_are_the_greatest_on_a_fine_grid(q: ExchangeQuestion) -> None:
     found = solve(q)
     assert isinstance(found, ExchangeAnswer)
     grid = np.unique(np.concatenate([np.linspace(1.0, q.days, 500), [d.at_day for d in q.doses if d.at_day >= 1.0]]))
     parts = stretches(q)
-    seen = np.max(course(starts(q), parts, grid) - course(starts(q), parts, grid - 1.0), axis=1)
-    for each, most in zip(found.courses, seen, strict=True):
+    moved = course(starts(q), parts, grid) - course(starts(q), parts, grid - 1.0)
+    for each, rise, fall in zip(found.courses, np.max(moved, axis=1), np.max(-moved, axis=1), strict=True):
         scale = max(each.points)
-        assert each.rise >= most - 1e-9 * scale
+        assert each.rise >= rise - 1e-9 * scale
+        assert each.fall >= fall - 1e-9 * scale
 
 
 @given(st.floats(1e-9, 0.99), st.floats(0.1, 365.0), st.floats(0.001, 1e6))

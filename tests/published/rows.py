@@ -12,6 +12,7 @@ from scipy.optimize import brentq
 
 from evenwater.assets import resources
 from evenwater.engine.catalogue import Catalogue, load
+from tests.evidence import Compared, compared
 
 HERE = Path(__file__).parent
 
@@ -80,6 +81,9 @@ def check(row: Row, figures: Figures) -> None:
             most = row.differs["by_at_most"]
             assert isinstance(most, float)
             assert row.tolerance < off <= most, f"{row.id} {name}: {actual[name]} against {published}: {row.differs}"
+        why = str(row.differs["why"]) if row.differs else ""
+        got, expect = float(actual[name]), float(published)
+        compared(Compared(row.source, row.id, name, expect, got, row.tolerance, row.confidence, why))
 
 
 def where(function: Callable[[float], float], value: float, low: float, high: float) -> float:

@@ -10,6 +10,7 @@ import pytest
 from evenwater.engine.calibration_runs import Means, Run, mean_and_sd, summary, volume
 from evenwater.engine.quantities import Water
 from evenwater.engine.straight_line import Fitted, fit
+from evenwater.engine.student import quantile
 from evenwater.engine.trumpet import WINDOWS_MIN, trumpet
 from evenwater.engine.weighing import Conditions, HalfWidths, air_density
 from tests.published.rows import Row, check, rows
@@ -17,7 +18,10 @@ from tests.published.rows import Row, check, rows
 GRAVIMETRIC = rows("gravimetric")
 TRUMPET = rows("trumpet")
 LINE = rows("straight_line")
-EXERCISED = GRAVIMETRIC + TRUMPET + LINE
+AIR = rows("air")
+SUMMARY = rows("summary")
+STUDENT = rows("student")
+EXERCISED = GRAVIMETRIC + TRUMPET + LINE + AIR + SUMMARY + STUDENT
 
 FACTORS = [row for row in GRAVIMETRIC if "p_hPa" in row.inputs]
 (FORMULA,) = (row for row in GRAVIMETRIC if row.id == "Z.formula")
@@ -47,12 +51,27 @@ def test_z_factors_are_nowhere_further_off_than_the_formula_itself() -> None:
     check(FORMULA, worst)
 
 
-@pytest.mark.parametrize(
-    ("degc", "hpa", "humidity", "kg_per_m3"), [(20.0, 1013.25, 50.0, 1.1993), (15.0, 1013.25, 0.0, 1.2255)]
-)
-def test_air_has_the_density_of_the_full_equation(degc: float, hpa: float, humidity: float, kg_per_m3: float) -> None:
-    """CIPM-2007, and dry air of the standard atmosphere with its carbon dioxide: both from memory, to 2e-4 of themselves."""
-    assert 1000.0 * air_density(degc, hpa, humidity) == pytest.approx(kg_per_m3, rel=2.5e-4)
+@pytest.mark.parametrize("row", AIR, ids=lambda row: row.id)
+def test_air_has_the_density_of_the_full_equation(row: Row) -> None:
+    check(row, 1000.0 * air_density(row.number("T_C"), row.number("p_hPa"), row.number("humidity")))
+
+
+@pytest.mark.parametrize("row", STUDENT, ids=lambda row: row.id)
+def test_students_t_is_the_published_one(row: Row) -> None:
+    check(row, quantile(row.number("confidence"), round(row.number("freedom"))))
+
+
+@pytest.mark.parametrize("row", SUMMARY, ids=lambda row: row.id)
+def test_mean_and_standard_deviation_are_the_published_ones(row: Row) -> None:
+    if "values" in row.inputs:
+        values = listed(row, "values")
+    else:
+        values = [row.number("first"), *(listed(row, "then") * round(row.number("times")))]
+    mean, sd = mean_and_sd(values)
+    assert sd is not None
+    assert isinstance(row.expected, dict)
+    found = {"mean": mean, "sd": sd, "sd_of_mean": sd / math.sqrt(len(values))}
+    check(row, {name: found[name] for name in row.expected})
 
 
 def test_ten_weighings_are_the_published_calibration() -> None:

@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 
 import pytest
 
 from evenwater.engine.balance import pulse
 from evenwater.engine.formula import molar_mass
 from evenwater.engine.quantities import from_canonical, to_canonical
-from tests.published.rows import Figures, Row, check, rows, where
+from evenwater.engine.stock import Dissolved, carried_per_ml, moles_per_ml
+from tests.published.rows import Figures, Row, catalogue, check, rows, where
 
 EXERCISED = rows("dosing")
 
@@ -69,6 +71,34 @@ def _gallons(row: Row) -> float:
     return _gallons_of(row.number("pct_wv"), row.number("gal"), row.number("mg_L"))
 
 
+def _strength(row: Row) -> float:
+    """Return what a gallon of a solution known by mass percent and density holds [lb]."""
+    share, density = row.number("pct"), row.number("SG")
+    solution = replace(catalogue().chemicals["sodium chloride"], solubility=((20.0, share),), density=(share, density))
+    grams_per_litre = solution.most_per_litre(20.0)
+    assert grams_per_litre is not None
+    return from_canonical(grams_per_litre * _litres(1.0), "mass", "lb")
+
+
+def _stock(row: Row) -> float:
+    """Return the strength of a stock [mg/mL] of a salt that is nothing but nitrate."""
+    salt = replace(catalogue().chemicals["sodium nitrate"], formula="NO3", dry="NO3", carries=(("NO3", 1.0),))
+    grams = to_canonical(row.number("mg"), "mass", "mg")
+    return carried_per_ml(Dissolved(salt, grams, to_canonical(row.number("mL"), "volume", "mL")), "nitrate")
+
+
+def _titrated(row: Row) -> float:
+    """Return the alkalinity [mg/L as CaCO3] that an acid of so many meq/mL meets in a sample."""
+    meq_per_l = pulse(row.number("A_mL"), row.number("N"), to_canonical(row.number("V_mL"), "volume", "mL"))
+    return from_canonical(meq_per_l, "alkalinity", "ppm as CaCO3")
+
+
+def _molarity(row: Row) -> float:
+    acid = replace(catalogue().chemicals["sodium chloride"], formula=row.word("formula"), carries=(("H", 1.0),))
+    litres = to_canonical(row.number("V_mL"), "volume", "mL")
+    return moles_per_ml(Dissolved(acid, row.number("m_g"), litres, row.number("P")), "H")
+
+
 FIGURES: dict[str, Callable[[Row], Figures]] = {
     "feed.tool1": _upkeep,
     "feed.vccs1": lambda row: _pounds(row.number("MGD"), row.number("mg_L")),
@@ -86,6 +116,12 @@ FIGURES: dict[str, Callable[[Row], Figures]] = {
     "feed.abc_mlmin": _per_minute,
     "feed.c1v1": _diluted,
     "feed.conc": _spread_over,
+    "feed.sg1": _strength,
+    "feed.sg3": _strength,
+    "feed.polymer": _stock,
+    "unit.rd6": _titrated,
+    "unit.meq_identity": _titrated,
+    "quam.A2": _molarity,
 }
 
 

@@ -52,6 +52,10 @@ def _through_an_exchange(row: Row) -> Figures:
             return _exchanged(1.0, row.number("QtV")).left
         case "wash.who63":
             return 100.0 * _exchanged(1.0, row.number("QtV")).batch_whole
+        case "batch.1x50":
+            # As much in a day as one change of half, and what stays of it.
+            per_day = as_much_as(row.number("f"), 1.0, 1.0)
+            return _exchanged(row.number("n"), per_day).left
         case "wash.90":
             return as_much_as(1.0 - row.number("frac"), 1.0, 1.0)
         case "wash.source":
@@ -92,6 +96,8 @@ def _figures(row: Row) -> Figures:
             return _left(1.0, row.number("QtV"))
         case "wash.who63":
             return 100.0 * (1.0 - _left(1.0, row.number("QtV")))
+        case "batch.1x50":
+            return 1.0 - _exchanged(1.0, where(lambda m: 1.0 - _left(1.0, m), row.number("f"), 0.0, 5.0)).batch_whole
         case "wash.90":
             return where(lambda volumes: _left(1.0, volumes), row.number("frac"), 0.0, 10.0)
         case "wash.source":

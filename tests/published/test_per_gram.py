@@ -9,7 +9,7 @@ import pytest
 from evenwater.engine.catalogue import Chemical
 from evenwater.engine.formula import molar_mass
 from evenwater.engine.quantities import to_canonical
-from evenwater.engine.stock import grams_for
+from evenwater.engine.stock import Dissolved, grams_for, moles_per_ml
 from tests.published.rows import Row, catalogue, check, rows
 
 MOLAR_MASSES = rows("molar_mass")
@@ -35,7 +35,7 @@ def _chemical(row: Row) -> Chemical:
     if "chemical" in row.inputs:
         return catalogue().chemicals[row.word("chemical")]
     formula = row.word("formula")
-    carries = tuple(OTHERS[formula].items())
+    carries = ((row.word("ion"), 1.0),) if "ion" in row.inputs else tuple(OTHERS[formula].items())
     return Chemical(
         name=formula,
         formula=formula,
@@ -66,7 +66,12 @@ def test_the_catalogue_holds_the_formula_of_the_published_mass(row: Row) -> None
 
 @pytest.mark.parametrize("row", [r for r in PER_GRAM if r.id.startswith("frac.")], ids=lambda row: row.id)
 def test_a_gram_carries_the_published_share_of_the_ion(row: Row) -> None:
-    check(row, _chemical(row).per_gram(row.word("parameter")) / 1000.0)
+    if "parameter" in row.inputs:
+        check(row, _chemical(row).per_gram(row.word("parameter")) / 1000.0)
+        return
+    # No parameter, but it stays behind: one gram in a litre, in moles.
+    millimoles_per_ml = moles_per_ml(Dissolved(_chemical(row), 1.0, 1.0), row.word("ion"))
+    check(row, millimoles_per_ml * molar_mass(row.word("ion")))
 
 
 @pytest.mark.parametrize("row", [r for r in PER_GRAM if r.id.startswith("alk.")], ids=lambda row: row.id)

@@ -7,10 +7,12 @@ import pytest
 
 from evenwater.engine.consumption_line import Line, line
 from evenwater.engine.consumption_steps import Floats, Log, begin, steps
+from evenwater.engine.straight_line import fit
 from tests.published.rows import Row, check, rows
 
 EXERCISED = rows("regression")
-NORRIS, WITHOUT_INTERCEPT = EXERCISED
+NORRIS, WITHOUT_INTERCEPT, *SINGLE = EXERCISED
+DATA = {row.id: row for row in (NORRIS, WITHOUT_INTERCEPT)}
 NOTHING = np.array([])
 UNTOUCHED = Log(NOTHING, NOTHING, NOTHING, NOTHING, NOTHING)
 # All of the water made new, with nothing in it, on day zero: the line starts there without a test.
@@ -49,6 +51,37 @@ def test_line_is_the_certified_one_to_its_digits(row: Row, log: Log) -> None:
     found = {name: figure for name, figure in figures(drawn(row, log)).items() if name in row.expected}
     check(row, found)
     assert found == pytest.approx(row.expected, rel=2e-14, abs=0.0)
+
+
+def certified(row: Row) -> dict[str, float]:
+    """Return the certified figures of a line: of calibrations where it has a height at nought, else of the log."""
+    data = DATA[row.word("data")]
+    if data is WITHOUT_INTERCEPT:
+        found = figures(drawn(data, ALL_NEW))
+        return found | {"SSE": found["residual_sd"] ** 2 * (len(listed(data, "x")) - 1)}
+    x = listed(data, "x")
+    line = fit(x, listed(data, "y"), [1.0] * len(x))
+    assert line.scatter is not None
+    slope_sd, mean_square = line.scatter * line.slope_sd, line.scatter**2
+    return {
+        "B1": line.slope,
+        "sd_B1": slope_sd,
+        "residual_sd": line.scatter,
+        "SSE": mean_square * (len(x) - 2),
+        "MSE": mean_square,
+        "F": (line.slope / slope_sd) ** 2,
+    }
+
+
+def listed(row: Row, name: str) -> list[float]:
+    values = row.inputs[name]
+    assert isinstance(values, list)
+    return [float(value) for value in values]
+
+
+@pytest.mark.parametrize("row", SINGLE, ids=lambda row: row.id)
+def test_each_certified_figure_is_met(row: Row) -> None:
+    check(row, certified(row)[row.word("figure")])
 
 
 def test_line_is_the_same_seen_from_every_reading() -> None:

@@ -44,6 +44,15 @@ PRODUCED: dict[str, tuple[tuple[Reason, ...], list[str]]] = {
         reasons(exchange={"per_day": "90 L per day"}, value=[{**ALKALINITY, "new_water": "14 dKH"}]),
         ["1.16 dKH", "1 dKH"],
     ),
+    "exchange_fall_too_fast": (
+        reasons(exchange={"per_day": "340 L per day"}, value=[{**ALKALINITY, "new_water": "6 dKH"}]),
+        ["1.9 dKH", "1.4 dKH"],
+    ),
+    "exchange_fall_fast": (
+        reasons(exchange={"per_day": "170 L per day"}, value=[{**ALKALINITY, "new_water": "6 dKH"}]),
+        ["1.18 dKH", "1 dKH"],
+    ),
+    "exchange_alkalinity_apart": (reasons(value=[{**ALKALINITY, "new_water": "12 dKH"}]), ["12 dKH", "9 dKH", "2.8 dKH"]),
     "exchange_runs_out": (
         reasons(exchange=STILL, value=[{**ALKALINITY, "daily_use": "1 dKH per day"}]), ["alkalinity", "9 days"],
     ),

@@ -19,6 +19,16 @@ from tests.screens.lint import faults
 ASKED: dict[str, tuple[dict[str, Any], list[str]]] = {
     "recovery_target_outside": ({"change__target": "3 dKH"}, ["3 dKH", "4 dKH to 14 dKH"]),
     "recovery_not_high": ({"change__measured": "10 dKH"}, ["10 dKH", "11 dKH"]),
+    "recovery_implausible": (
+        {"new_water__calcium": "4 mg/L"},
+        ["4 mg per L", "new water", "150 mg per L to 800 mg per L"],
+    ),
+    "recovery_new_water_outside": (
+        {"new_water__calcium": "560 mg/L"},
+        ["560 mg per L", "300 mg per L to 550 mg per L"],
+    ),
+    "recovery_volume": ({"system__volume_uncertainty": "10 %"}, ["306 L (litres) to 374 L (litres)"]),
+    "recovery_ph_not_followed": ({}, ["pH"]),
     "recovery_raises_nothing": (
         {"additive__chemical": "boric acid", "change__parameter": "alkalinity"},
         ["Stop the pump"],
@@ -114,18 +124,21 @@ def test_specific_gravity_falls_in_ppt() -> None:
 def test_every_word_is_safe_to_read() -> None:
     for text in (
         *recovery_words.STOP.values(),
+        *recovery_words.SHORT.values(),
+        *recovery_words.SHORTEST.values(),
         *recovery_words.CHOICES.values(),
         recovery_words.HELD,
         recovery_words.EXCHANGED,
     ):
         assert not faults(text)
-    assert recovery_words.STOP.keys() == set(STOP)
+    for words_of in (recovery_words.STOP, recovery_words.SHORT, recovery_words.SHORTEST):
+        assert words_of.keys() == set(STOP)
 
 
 @pytest.mark.parametrize(
     "changes",
     [
-        {}, {"use": None}, {"new_water": None}, {"change__measured": "12 dKH", "exchange__most_per_day": "9 L per day"}, {"hold__calcium": True},
+        {}, {"system__volume_uncertainty": "25 %"}, {"use": None}, {"new_water": None}, {"change__measured": "12 dKH", "exchange__most_per_day": "9 L per day"}, {"hold__calcium": True},
         {"change__target": "14 dKH", "change__measured": "14.1 dKH"}, {"new_water__salinity": "30", "change__measured": "12 dKH"},
     ],
 )  # fmt: skip

@@ -21,9 +21,11 @@ from evenwater.screens import (
     calibration_words,
     consumption_words,
     exchange_words,
+    foods_words,
     jug_words,
     recovery_words,
     timetable_words,
+    together_words,
     upkeep_words,
     words,
 )
@@ -236,6 +238,7 @@ def test_every_code_is_produced_below() -> None:
     # Those of an upkeep are produced in test_upkeep, and so on.
     elsewhere = upkeep_words.SENTENCES.keys() | consumption_words.SENTENCES.keys() | consumption_words.OF_VALUES.keys()
     elsewhere |= exchange_words.SENTENCES.keys() | recovery_words.SENTENCES.keys()
+    elsewhere |= foods_words.SENTENCES.keys() | together_words.SENTENCES.keys()
     elsewhere |= calibration_words.SENTENCES.keys() | jug_words.SENTENCES.keys() | timetable_words.SENTENCES.keys()
     assert PRODUCED.keys() | OF_A_STOCK.keys() | BY_HAND.keys() == codes() - elsewhere
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 import tomllib
 from collections.abc import Iterator
 from datetime import UTC, date, datetime, timedelta
@@ -15,6 +16,7 @@ from evenwater.engine.formula import molar_mass
 from evenwater.engine.quantities import Typed
 from evenwater.engine.reader import Ok, read
 from evenwater.engine.reasons import Reason
+from evenwater.screens import water_given
 from evenwater.session import Document
 from evenwater.session.demo import demo_records, fill_from, fresh_ids
 from evenwater.store import Store
@@ -208,3 +210,25 @@ def test_no_pump_is_to_draw_from_two_jugs_or_to_dose_into_two_waters(room: Docum
         for record in room.records("correction")
     ]
     assert len(set(chosen)) == len({pump for pump, _, _ in chosen})
+
+
+def test_the_north_bay_is_fed_and_what_it_is_fed_is_still_good(room: Document) -> None:
+    foods = room.records("food")
+    assert [room.value(food, "name").text for food in foods] == ["Rotifer mash, cold box", "Amino acids, small bottle"]
+    assert {room.value(food.partition(":")[0], "name").text for food in foods} == {"North frag bay"}
+    for food in foods:
+        opened = date.fromisoformat(room.value(food, "opened_on").text)
+        assert opened < NOW.date() < opened + timedelta(days=int(room.value(food, "keeps_days").text))
+
+
+def test_two_systems_exchange_water_all_day_and_one_does_not(room: Document) -> None:
+    """One by a figure for each pump, one by the batch change it equals; the new water can be read in every unit it was typed in."""
+    north, anemones, quarantine = room.records("system")
+    assert set(room.records("water")) == {f"{north}:water", f"{anemones}:water"}
+    said = water_given.tables(room.values(north), room.values(f"{north}:water"))
+    assert said["exchange"]["in"] == Typed("9.9", "L per day")
+    assert said["mixing"]["measured"] == Typed("34.6", "ppt")
+    assert water_given.for_upkeep(room.values(quarantine), {}, 200.0, catalogue.load(resources())) == {}
+    weekly = water_given.exchanged_per_day(room.values(anemones), room.values(f"{anemones}:water"), 100.0)
+    assert weekly is not None
+    assert float(weekly.text) == pytest.approx(-100.0 * math.log(0.8) / 7.0)

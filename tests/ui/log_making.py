@@ -72,8 +72,8 @@ def living_in(zone: str) -> Iterator[None]:
 
 
 def furnished(file: Path, now: datetime | None = None) -> Path:
-    """Write the records of the demonstration into a new log that holds no entries, and return its file."""
-    tables = tomllib.loads((resources() / "demo.toml").read_text())
+    """Write the records of the demonstration, without what is exchanged, into a new log that holds no entries; return its file."""
+    tables = tomllib.loads((resources() / "demo.toml").read_text()) | {"water": []}
     with Store.open(file) as store:
         document = Document(store)
         assert document.fill(list(demo_records(tables, now or present(), fresh_ids(tables))))

@@ -20,8 +20,9 @@ ASH, CALCIUM_JUG = "Soda ash, white jug", "Calcium, clear jug"
 
 
 def to_sheet(name: str) -> None:
-    """Go to a sheet by its key: Ctrl and its number in the list."""
-    press(Qt.Key(Qt.Key.Key_1 + SHEETS.index(name)), CONTROL)
+    """Go to a sheet by its key: Ctrl and its number in the list, 0 for the tenth, R for the recovery."""
+    number = SHEETS.index(name) + 1
+    press(Qt.Key.Key_R if number > 10 else Qt.Key(Qt.Key.Key_0 + number % 10), CONTROL)
 
 
 def stocks_of(window: MainWindow, qtbot) -> StocksSheet:

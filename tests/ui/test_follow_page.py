@@ -144,9 +144,14 @@ def test_H19_two_readings_above_the_band_say_stop_and_no_card_is_made(
     begun(sheet, qtbot, monkeypatch, 20.0)
     note(room, 10.0, 8.1)
     assert sheet.followed.answer.view.state == "answered"
+    assert sheet.followed.recover.isHidden()
     note(room, 1.0, 8.6)
     assert sheet.followed.answer.view.state == "stop"
     assert sheet.followed.answer.view.figure == "Stop"
+    wanted: list[str] = []
+    sheet.recovery_wanted.connect(wanted.append)
+    sheet.followed.recover.click()
+    assert wanted == [sheet.records.parameter]
     sheet.recompute()
     assert not sheet.buttons.cards.save.isEnabled()
     sheet.buttons.cards.write(tmp_path / "never.pdf")

@@ -18,6 +18,9 @@ from tests.ui.jugs_making import CALCIUM, NITRATE, jugs_of, looked, put
 from tests.ui.stocks_making import click
 from tests.ui.window_making import opened, reckoned, sheet_of
 
+# None of it is about the log.
+pytestmark = pytest.mark.usefixtures("young_demo")
+
 
 @pytest.fixture(
     params=[(11.0, 1000, 700), (16.5, 1366, 768), (11.0, 1366, 768)], ids=["narrow", "large letters", "usual"]

@@ -31,6 +31,8 @@ from tests.ui.log_making import furnished
 from tests.ui.stocks_making import ALT, CONTROL, click, click_row, document_of, jug_named, press, tab_to, to_sheet
 from tests.ui.window_making import left, opened, room_of
 
+pytestmark = pytest.mark.usefixtures("young_demo")
+
 
 @pytest.fixture
 def demo(qtbot) -> MainWindow:

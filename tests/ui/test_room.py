@@ -6,7 +6,9 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QPushButton
 
+from evenwater.engine.quantities import Typed
 from evenwater.ui.main_window import MainWindow
+from evenwater.ui.room import Room
 from evenwater.ui.sheet_list import SHEETS
 from tests.ui.stocks_making import click, click_row, press, settled, stocks_of, tab_to, to_sheet
 from tests.ui.window_making import opened, room_of
@@ -66,6 +68,53 @@ def test_the_lists_fold_away_for_both_sheets_together(demo: MainWindow, qtbot):
     assert not room.side.isVisible(), "one press folds them away again"
 
 
+def test_every_sheet_has_its_key_no_two_buttons_of_one_letter_and_room_for_its_name(demo: MainWindow, qtbot):
+    room = room_of(demo)
+    demo.resize(1366, 768)
+    for name in SHEETS:
+        to_sheet(name)
+        QApplication.processEvents()
+        sheet = room._shown.currentWidget()
+        assert sheet is room.by_name(name), f"the key of {name} shows it"
+        assert sheet.isVisible()
+        letters = [b.shortcut().toString() for b in _pressed(room) if not b.shortcut().isEmpty()]
+        assert len(letters) == len(set(letters)), (name, sorted(letters))
+    rows = room.sheets.model().rowCount()
+    last = room.sheets.visualRect(room.sheets.model().index(rows - 1, 0))
+    assert last.height() >= 32, "as tall as a finger"
+    assert last.bottom() < room.sheets.viewport().height()
+    assert room.systems.isVisible()
+    assert room.copies.visibleRegion().boundingRect().height() == room.copies.height()
+
+
+def test_undo_shows_the_sheet_of_what_it_takes_back(demo: MainWindow, qtbot):
+    room = room_of(demo)
+    document, system = room._document, room.systems.current()
+    food = next(record for record in document.records("food") if record.startswith(f"{system}:"))
+    for record, field, sheet in (
+        (f"{system}:water", "days", "Exchange"),
+        (food, "name", "Foods"),
+        (f"{system}:recovery", "target", "Recovery"),
+        (f"{system}:alkalinity", "target", "Correct"),
+        (f"{system}:0a1b2c3d", "", "Foods"),
+    ):
+        to_sheet("Stocks")
+        if field:
+            document.edit(record, field, Typed("12"))
+        else:
+            document.add_record("food", {"name": Typed("Algae")}, record_id=record)
+        click(room.stocks.header.undo)
+        QApplication.processEvents()
+        assert room._shown.currentWidget() is room.by_name(sheet), record
+        assert room.systems.current() == system
+
+
+def _pressed(room: Room) -> list[QPushButton]:
+    """Return the buttons that a letter could press while one sheet is shown, with those of its list folded away or not."""
+    buttons = [b for b in room.findChildren(QPushButton) if b.isVisible() or room.side.isAncestorOf(b)]
+    return [b for b in buttons if not room.side.isAncestorOf(b) or room._panes.currentWidget().isAncestorOf(b)]
+
+
 @pytest.mark.parametrize("sheet", ["sheet", "stocks"])
 def test_no_two_buttons_of_a_sheet_have_one_letter(demo: MainWindow, qtbot, sheet: str):
     room = room_of(demo)
@@ -74,8 +123,6 @@ def test_no_two_buttons_of_a_sheet_have_one_letter(demo: MainWindow, qtbot, shee
         room.stocks.take.show()
     demo.resize(1000, 700)
     qtbot.waitUntil(lambda: not room.side.isVisible())
-    buttons = [b for b in room.findChildren(QPushButton) if b.isVisible() or room.side.isAncestorOf(b)]
-    own = [b for b in buttons if not room.side.isAncestorOf(b) or room._panes.currentWidget().isAncestorOf(b)]
-    letters = [b.shortcut().toString() for b in own if not b.shortcut().isEmpty()]
+    letters = [b.shortcut().toString() for b in _pressed(room) if not b.shortcut().isEmpty()]
     assert len(letters) >= 6
     assert len(letters) == len(set(letters)), sorted(letters)

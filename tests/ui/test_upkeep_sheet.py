@@ -9,6 +9,9 @@ from evenwater.ui.main_window import MainWindow
 from tests.ui.stocks_making import click, to_sheet
 from tests.ui.window_making import opened, room_of
 
+# None of it is about the log.
+pytestmark = pytest.mark.usefixtures("young_demo")
+
 
 @pytest.fixture
 def demo(qtbot) -> MainWindow:
@@ -25,12 +28,28 @@ def test_every_value_with_a_use_is_kept(demo: MainWindow):
 
 
 def test_exchange_is_saved_and_settles_the_salt(demo: MainWindow, qtbot):
+    """One figure is the sheet's own; where the Exchange sheet says more than one, it is shown and no second figure taken."""
     to_sheet("Upkeep")
-    sheet = room_of(demo).upkeep
+    sheet, document = room_of(demo).upkeep, room_of(demo)._document
+    water = f"{sheet.records.system}:water"
+    assert not sheet.exchanged.isVisible()
+    assert "10\u00a0L (litres) a day go out, 9.9\u00a0L" in sheet.elsewhere.text()
+    sheet.records.edit_exchanged(Typed("55", "L per day"), sheet)
+    assert document.value(sheet.records.system, "exchanged") == Typed("")
+    settled = {line.what: line.settles for line in sheet.view.spans if line.settles}
+    # (9.9 L * 8 dKH + 340 L * (dosed - used)) / 10 L, from 52.8 mL of 2.00024 meq per mL and 0.9 dKH.
+    assert settled["Alkalinity"].replace("\u00a0", " ") == "at 6.93 dKH"
+    document.edit(water, "alkalinity", Typed("much", "dKH"))
+    qtbot.waitUntil(lambda: sheet.view.state == "refused")
+    said = [row.label.text() for row in sheet.messages._rows if row.isVisibleTo(sheet)]
+    assert said[0].startswith("New water, alkalinity: ")
+    for name in ("alkalinity", "way"):
+        document.edit(water, name, Typed(""))
+    qtbot.waitUntil(sheet.exchanged.isVisible)
     assert not any(line.settles for line in sheet.view.spans)
     sheet.exchanged.setFocus()
     qtbot.keyClicks(sheet.exchanged.line, "10")
-    assert room_of(demo)._document.value(sheet.records.system, "exchanged") == Typed("10", "L per day")
+    assert document.value(sheet.records.system, "exchanged") == Typed("10", "L per day")
     assert any(line.settles for line in sheet.view.spans)
 
 

@@ -313,6 +313,7 @@ def test_no_word_is_cut_and_a_long_name_pushes_nothing_out(
 ):
     document, system = document_of(window), sheet.records.system
     window.resize(*size)
+    qtbot.waitUntil(lambda: not sheet.plans_together.waiting(), timeout=5000)
     qtbot.wait(50)
     assert clipped(sheet) == []
     document.edit(

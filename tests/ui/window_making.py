@@ -104,10 +104,10 @@ def opened(log: Path | None, qtbot, **options: object) -> MainWindow:
 def left(window: MainWindow) -> None:
     """End the program as far as it can be ended here: close the window, and let go of everything in it.
 
-    What stays would be dressed again with the next window, which takes seconds.
+    What stays would be dressed again with the next window, which takes seconds. Taken out first, it would be dressed once more.
     """
     assert window.close()
-    page = window.takeCentralWidget()
+    page = window.centralWidget()
     window._opening = None
     page.deleteLater()
     QCoreApplication.sendPostedEvents(page, QEvent.Type.DeferredDelete)

@@ -1,4 +1,4 @@
-"""Sends cards, a jug's label, a round sheet or a timetable to a PDF file, a printer or a picture, all through the same painting."""
+"""Sends cards, a jug's label, a round sheet, a timetable or all plans to a PDF file, a printer or a picture, all through the same painting."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from PySide6.QtCore import QBuffer, QIODevice, QMarginsF, QSaveFile, QSizeF, Qt
 from PySide6.QtGui import QImage, QPagedPaintDevice, QPageLayout, QPageSize, QPainter, QPdfWriter
 from PySide6.QtPrintSupport import QPrinter
 
-from evenwater.card import contingency, jug_label, layout, round_sheet, timetable_sheet
+from evenwater.card import contingency, emergency, jug_label, layout, round_sheet, timetable_sheet, together
 from evenwater.card.failures import CardFailed
 from evenwater.card.label_paper import LabelPaper
 from evenwater.card.layout import Page
@@ -16,12 +16,14 @@ from evenwater.card.paint import paint_page
 from evenwater.card.paper import Paper
 from evenwater.engine.reasons import Reason
 from evenwater.screens.contingency_views import ContingencySet
+from evenwater.screens.emergency_card import EmergencyCard
 from evenwater.screens.jug_label import JugLabel
 from evenwater.screens.round_page import RoundPage
 from evenwater.screens.timetable_card import TimetablePage
+from evenwater.screens.together_card import TogetherPage
 from evenwater.screens.views import CardView
 
-Sheet = CardView | ContingencySet | JugLabel | RoundPage | TimetablePage
+Sheet = CardView | ContingencySet | EmergencyCard | JugLabel | RoundPage | TimetablePage | TogetherPage
 """What can be put on paper."""
 AnyPaper = Paper | LabelPaper
 
@@ -32,7 +34,7 @@ _SAME_PAPER = 1.0
 
 
 def lay_out(sheet: Sheet, paper: AnyPaper) -> tuple[Page, ...]:
-    """Return the pages of a card, a set of cards, a label, a round sheet or a timetable on one of its own papers.
+    """Return the pages of a card, a set of cards, a label, a round sheet, a timetable or all plans on one of its own papers.
 
     Raises
     ------
@@ -45,12 +47,16 @@ def lay_out(sheet: Sheet, paper: AnyPaper) -> tuple[Page, ...]:
         return layout.lay_out(sheet, paper)
     if isinstance(sheet, ContingencySet) and isinstance(paper, Paper):
         return contingency.lay_out(sheet, paper)
+    if isinstance(sheet, EmergencyCard) and isinstance(paper, Paper):
+        return emergency.lay_out(sheet, paper)
     if isinstance(sheet, JugLabel) and isinstance(paper, LabelPaper):
         return jug_label.lay_out(sheet, paper)
     if isinstance(sheet, RoundPage) and isinstance(paper, Paper):
         return round_sheet.lay_out(sheet, paper)
     if isinstance(sheet, TimetablePage) and isinstance(paper, Paper):
         return timetable_sheet.lay_out(sheet, paper)
+    if isinstance(sheet, TogetherPage) and isinstance(paper, Paper):
+        return together.lay_out(sheet, paper)
     raise TypeError(f"a {type(sheet).__name__} does not go on {paper}")
 
 
@@ -81,12 +87,12 @@ def print_card(printer: QPrinter, card: Sheet, paper: AnyPaper) -> None:
 
     Drivers hand back their own default paper; the card would then be cut off although its preview
     was right. So paper, direction and full page are set again here, and what the printer made of them
-    is read back.
+    is read back. A printer that is a PDF file gets it as ``write_pdf`` writes one.
 
     Raises
     ------
     CardFailed
-        ``card_paper_refused``, ``card_not_painted`` or ``card_fonts_missing``.
+        ``card_paper_refused``, ``card_not_painted``, ``card_not_written`` or ``card_fonts_missing``.
     """
     printer.setFullPage(True)
     printer.setPageLayout(page_layout(paper))
@@ -94,6 +100,10 @@ def print_card(printer: QPrinter, card: Sheet, paper: AnyPaper) -> None:
     if abs(got.width() - paper.width) > _SAME_PAPER or abs(got.height() - paper.height) > _SAME_PAPER:
         size = f"{got.width():.0f} x {got.height():.0f} mm"
         raise CardFailed(Reason("card_paper_refused", {"wanted": paper.name, "got": size}))
+    if printer.outputFormat() == QPrinter.OutputFormat.PdfFormat:
+        # "Print to file": Qt would write it bit by bit under its final name, and says nothing of a full disk.
+        write_pdf(Path(printer.outputFileName()), card, paper)
+        return
     printer.setDocName(title_of(card))
     _paint_all(printer, printer.resolution(), card, paper)
 
@@ -156,8 +166,10 @@ def title_of(sheet: Sheet) -> str:
         return f"{sheet.title}, {sheet.system}, plan {sheet.plan_id}"
     if isinstance(sheet, RoundPage):
         return f"{sheet.title}, {sheet.issued}"
-    if isinstance(sheet, TimetablePage):
+    if isinstance(sheet, TimetablePage | TogetherPage):
         return f"{sheet.title}, {sheet.system}, {sheet.code}"
+    if isinstance(sheet, EmergencyCard):
+        return f"{sheet.title}, {sheet.system}, {sheet.issued}"
     if isinstance(sheet, ContingencySet):
         return f"Contingency cards, {sheet.system}, plan {sheet.plan_id}"
     held = " ".join(contents.name for contents in sheet.contents)

@@ -11,7 +11,7 @@ import numpy as np
 from evenwater.engine import exchange_check, exchange_pair, exchange_remarks
 from evenwater.engine.balance import Floats, steady
 from evenwater.engine.correction import AGREEMENT, Refused
-from evenwater.engine.exchange_course import course, gains, losses, rise_in_a_day, runs_out, stretches
+from evenwater.engine.exchange_course import course, fall_in_a_day, gains, losses, rise_in_a_day, runs_out, stretches
 from evenwater.engine.exchange_pair import Bucket, DosingChange, Jugs, Match
 from evenwater.engine.exchange_question import ExchangeQuestion, Moved
 from evenwater.engine.reasons import Reason
@@ -28,7 +28,7 @@ class Course:
 
     ``points`` stand at the answer's times. ``band`` is the end with the net volume at either end of its 95 % interval. ``settles`` is
     the steady value, None where it never settles or would fall below nothing; half of the way there is done after ``half_way`` [day].
-    ``runs_out`` [day] is when nothing would be left, ``rise`` [canonical unit] the greatest rise in 24 hours.
+    ``runs_out`` [day] is when nothing would be left, ``rise`` and ``fall`` [canonical unit] the greatest rise and fall in 24 hours.
     """
 
     moved: Moved
@@ -38,6 +38,7 @@ class Course:
     half_way: float | None
     runs_out: float | None
     rise: float
+    fall: float
 
     @property
     def end(self) -> float:
@@ -180,7 +181,7 @@ def _courses(q: ExchangeQuestion, times: Floats) -> tuple[Course, ...]:
     points = course(start, parts, times)
     band = [_end(replace(q, volume_l=q.volume_l * at), start) for at in (1.0 - q.uncertainty, 1.0 + q.uncertainty)]
     ends = runs_out(start, parts, _CENTURY)
-    rises = rise_in_a_day(start, parts, q.days)
+    rises, falls = rise_in_a_day(start, parts, q.days), fall_in_a_day(start, parts, q.days)
     gain, loss = gains(q), losses(q)
     out = []
     for row, moved in enumerate(q.values):
@@ -195,6 +196,7 @@ def _courses(q: ExchangeQuestion, times: Floats) -> tuple[Course, ...]:
                 half_way=math.log(2.0) / leaves if leaves > 0.0 else None,
                 runs_out=ends[row],
                 rise=float(rises[row]),
+                fall=float(falls[row]),
             )
         )
     return tuple(out)
@@ -210,7 +212,8 @@ def _remarks(answer: ExchangeAnswer) -> Iterator[Reason]:
     yield from exchange_remarks.of_pair(q, answer.match)
     yield from exchange_remarks.of_water(q)
     for each in answer.courses:
-        yield from exchange_remarks.of_value(q, each.moved, each.rise, each.settles, each.runs_out)
+        yield from exchange_remarks.of_pace(q, each.moved, each.rise, each.fall)
+        yield from exchange_remarks.of_value(q, each.moved, each.settles, each.runs_out)
     yield from exchange_remarks.of_dosing(answer.dosing)
     if q.mixing is not None:
         yield from exchange_remarks.of_bucket(q.mixing, q.new_salinity)

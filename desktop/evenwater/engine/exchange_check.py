@@ -9,7 +9,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 
-from evenwater.engine.exchange_question import ExchangeQuestion, Moved
+from evenwater.engine.exchange_question import ExchangeQuestion, Moved, Spell
 
 
 @dataclass(frozen=True)
@@ -56,7 +56,20 @@ def value_at(q: ExchangeQuestion, moved: Moved, day: float) -> float:
         for dose in q.doses
         if dose.parameter.name == moved.parameter.name and dose.at_day <= day
     )
-    return (stock + steadily + single) / q.volume_l
+    for_a_time = math.fsum(
+        spell.per_day * q.volume_l * _left_of(rate, spell, day)
+        for spell in q.spells
+        if spell.parameter.name == moved.parameter.name
+    )
+    return (stock + steadily + single + for_a_time) / q.volume_l
+
+
+def _left_of(rate: float, spell: Spell, day: float) -> float:
+    """Return how many days' worth of an addition for a time are still there [day]."""
+    begins, ends = max(0.0, spell.begins), min(spell.ends, day)
+    if ends <= begins:
+        return 0.0
+    return _kept_days(rate, ends - begins) * math.exp(-rate * (day - ends))
 
 
 def _kept_days(rate: float, days: float) -> float:
@@ -112,6 +125,13 @@ def ledger(q: ExchangeQuestion, moved: Moved) -> Ledger:
     steadily = q.pair.in_l * moved.new_water + (moved.added - moved.use) * v
     held += steadily * _built(rate, days)
     came = q.pair.in_l * moved.new_water * days + moved.added * v * days + math.fsum(d.raises * v for d in doses)
+    for spell in (each for each in q.spells if each.parameter.name == moved.parameter.name):
+        begins, ends = max(0.0, spell.begins), min(spell.ends, days)
+        if begins < ends:
+            # It builds up while it runs, and is washed out from then on.
+            after = _kept_days(rate, ends - begins) * _kept_days(rate, days - ends)
+            held += spell.per_day * v * (_built(rate, ends - begins) + after)
+            came += spell.per_day * v * (ends - begins)
     went = rate * held + moved.use * v * days
     return Ledger(moved.now * v, came, went, value_at(q, moved, days) * v)
 

@@ -66,7 +66,7 @@ def losses(q: ExchangeQuestion) -> Floats:
 
 
 def stretches(q: ExchangeQuestion) -> tuple[Stretch, ...]:
-    """Cut the time asked about at every single dose.
+    """Cut the time asked about at every single dose, and where a spell begins or ends.
 
     Parameters
     ----------
@@ -83,8 +83,21 @@ def stretches(q: ExchangeQuestion) -> tuple[Stretch, ...]:
     for dose in q.doses:
         if dose.at_day <= q.days and dose.parameter.name in names:
             jumps.setdefault(dose.at_day, np.zeros(len(names)))[names.index(dose.parameter.name)] += dose.raises
+    for spell in q.spells:
+        for edge in (spell.begins, spell.ends):
+            if 0.0 < edge < math.inf:
+                jumps.setdefault(edge, np.zeros(len(names)))
     gain, loss = gains(q), losses(q)
-    return tuple(Stretch(begin, gain, loss, jumps[begin]) for begin in sorted(jumps))
+    return tuple(Stretch(begin, gain + _running(q, names, begin), loss, jumps[begin]) for begin in sorted(jumps))
+
+
+def _running(q: ExchangeQuestion, names: Sequence[str], day: float) -> Floats:
+    """Return what the spells add from a day on, up to the next edge [canonical units per day]."""
+    added = np.zeros(len(names))
+    for spell in q.spells:
+        if spell.begins <= day < spell.ends and spell.parameter.name in names:
+            added[names.index(spell.parameter.name)] += spell.per_day
+    return added
 
 
 def course(start: Floats, parts: Sequence[Stretch], times: Floats) -> Floats:
@@ -176,11 +189,50 @@ def rise_in_a_day(start: Floats, parts: Sequence[Stretch], days: float) -> Float
     While neither instant passes an addition the difference only grows or only shrinks, so it is greatest from the start, up to the
     end, from just before an addition or up to right after one.
     """
+    began, ends = _a_day_apart(parts, days)
+    low = _before(start, parts, began)
+    return np.asarray(np.max(course(start, parts, ends) - low, axis=1), dtype=np.float64)
+
+
+def fall_in_a_day(start: Floats, parts: Sequence[Stretch], days: float) -> Floats:
+    """Return the greatest fall of each value between two instants a day apart.
+
+    Parameters
+    ----------
+    start : array, shape (n,)
+        Values at the start [canonical units]; an addition at that instant counts as there already.
+    parts : sequence of Stretch
+        The conditions in order.
+    days : float
+        How far to look [day].
+
+    Returns
+    -------
+    array, shape (n,)
+        Falls [canonical units], a fall being above zero; below zero for what only rises.
+
+    Notes
+    -----
+    As in ``rise_in_a_day``, with the ends changed over: from right after an addition, or down to just before one.
+    """
+    began, ends = _a_day_apart(parts, days)
+    low = _before(start, parts, ends)
+    return np.asarray(np.max(course(start, parts, began) - low, axis=1), dtype=np.float64)
+
+
+def _a_day_apart(parts: Sequence[Stretch], days: float) -> tuple[Floats, Floats]:
+    """Return the pairs of instants [day] between which a change in a day can be greatest."""
     edges = np.array([part.begin for part in parts])
     span = min(1.0, days)
-    ends = np.clip(np.concatenate([edges, edges + span, [days]]), span, days)
-    began = ends - span
+    # Neither from the other: (edge + 1) - 1 may lie a hair before the addition at the edge.
+    began = np.concatenate([np.minimum(edges, days - span), np.maximum(edges - span, 0.0), [days - span]])
+    ends = np.concatenate([np.minimum(edges + span, days), np.maximum(edges, span), [days]])
+    return began, ends
+
+
+def _before(start: Floats, parts: Sequence[Stretch], times: Floats) -> Floats:
+    """Return every value just before any addition at given times, shape (n, m) [canonical units]."""
     # What stood before an addition is the value an instant earlier.
-    low = course(start, parts, np.maximum(began - 1e-9, 0.0))
-    low[:, began <= 0.0] = start[:, np.newaxis]
-    return np.asarray(np.max(course(start, parts, ends) - low, axis=1), dtype=np.float64)
+    values = course(start, parts, np.maximum(times - 1e-9, 0.0))
+    values[:, times <= 0.0] = start[:, np.newaxis]
+    return values

@@ -6,9 +6,10 @@ from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 from typing import Any
 
-from evenwater.engine import fields, intake, stock_intake
+from evenwater.engine import fields, foods_intake, intake, stock_intake
 from evenwater.engine.catalogue import Catalogue, Parameter
 from evenwater.engine.exchange_question import ExchangeQuestion, Mixing, Moved, OneDose, Pair, as_much_as
+from evenwater.engine.foods_question import fed
 from evenwater.engine.form import Form, Raw, Unread
 from evenwater.engine.quantities import Water, to_canonical
 from evenwater.engine.question import VOLUME_UNCERTAINTY
@@ -17,7 +18,7 @@ from evenwater.engine.reasons import Reason
 from evenwater.engine.recipe import Bottle, StockQuestion
 from evenwater.engine.stock import Dissolved
 
-ROWS = ("value", "dose")
+ROWS = ("value", "dose", "food")
 PER_DAY = Field("exchange.per_day", "volume per day", "L per day", 0.0, 5_000_000.0)
 OUT, IN = replace(PER_DAY, path="exchange.out"), replace(PER_DAY, path="exchange.in")
 AS_MUCH_AS = Field("exchange.as_much_as", "share", "%", 0.0, 99.0, above_low=True)
@@ -44,8 +45,8 @@ def exchange(raw: Raw, catalogue: Catalogue) -> ExchangeQuestion | Unread:
     Parameters
     ----------
     raw : mapping
-        Tables ``system`` and ``exchange``, a list ``value`` of tables, and perhaps tables ``new_water`` and ``mixing`` and a list
-        ``dose``, as in a question file; values are ``Typed``, plain text or whole numbers.
+        Tables ``system`` and ``exchange``, a list ``value`` of tables, and perhaps tables ``new_water`` and ``mixing`` and lists
+        ``dose`` and ``food``, as in a question file; values are ``Typed``, plain text or whole numbers.
     catalogue : Catalogue
         Parameters and chemicals.
 
@@ -68,6 +69,7 @@ def exchange(raw: Raw, catalogue: Catalogue) -> ExchangeQuestion | Unread:
     new_salinity = water.salinity if salinity is None else salinity
     values = tuple(_values(r, catalogue, water, salinity))
     doses = tuple(_doses(r, catalogue, water))
+    foods = tuple(foods_intake.read_foods(r, catalogue, water))
     mixing = None if r.value("mixing") is None else _mixing(r)
     if not r.raw["value"]:
         r.missing.append(Reason("missing", {}, "value"))
@@ -80,7 +82,7 @@ def exchange(raw: Raw, catalogue: Catalogue) -> ExchangeQuestion | Unread:
         water=water,
         pair=pair,
         days=DAYS_AHEAD if days is None else days,
-        values=values,
+        values=fed(values, foods, volume),
         doses=doses,
         new_salinity=new_salinity,
         new_temperature_c=temperature,

@@ -29,6 +29,19 @@ class OneDose:
 
 
 @dataclass(frozen=True)
+class Spell:
+    """A steady addition of ``per_day`` [canonical unit per day] from ``begins`` to ``ends`` [day after the start].
+
+    ``ends`` is infinite of what goes on; what raises nothing but takes something away is below zero.
+    """
+
+    parameter: Parameter
+    begins: float
+    ends: float
+    per_day: float
+
+
+@dataclass(frozen=True)
 class Moved:
     """One value and what moves it besides the exchange.
 
@@ -86,7 +99,7 @@ class ExchangeQuestion:
 
     ``volume_l`` [L] is the net volume and ``uncertainty`` half its 95 % interval as a share; ``days`` [day] is how far to look.
     ``salinity`` and ``new_salinity`` are practical salinities, ``new_temperature_c`` [degC], ``evaporation_l`` [L per day],
-    the jugs [L]; None of what is not known.
+    the jugs [L]; None of what is not known. ``spells`` are the additions that run only for a time.
     """
 
     name: str
@@ -97,6 +110,7 @@ class ExchangeQuestion:
     days: float
     values: tuple[Moved, ...]
     doses: tuple[OneDose, ...] = ()
+    spells: tuple[Spell, ...] = ()
     new_salinity: float = 35.0
     new_temperature_c: float | None = None
     evaporation_l: float | None = None

@@ -11,6 +11,7 @@ from evenwater.engine.reasons import Reason
 # Common practice, no source: new water that differs by more than this is first brought nearer.
 SALINITY_APART = 1.0
 TEMPERATURE_APART_C = 2.0
+ALKALINITY_APART_MEQ = 1.0
 # Common practice, no source: beyond this sodium chloride alone would shift the balance of the salts.
 SALT_ALONE = 1.0
 
@@ -61,17 +62,46 @@ def of_water(q: ExchangeQuestion) -> Iterator[Reason]:
     Reason
         Remarks; common practice, no source.
     """
-    if abs(q.new_salinity - q.water.salinity) > SALINITY_APART:
-        params = {"new": q.new_salinity, "tank": q.water.salinity, "most": SALINITY_APART}
+    # What was measured last counts, where salinity is among the values.
+    tank = next((moved.now for moved in q.values if moved.parameter.name == "salinity"), q.water.salinity)
+    if abs(q.new_salinity - tank) > SALINITY_APART:
+        params = {"new": q.new_salinity, "tank": tank, "most": SALINITY_APART}
         yield Reason("exchange_salinity_apart", params, "new_water.salinity")
     if q.new_temperature_c is not None and abs(q.new_temperature_c - q.water.temperature_c) > TEMPERATURE_APART_C:
         params = {"new": q.new_temperature_c, "tank": q.water.temperature_c, "most": TEMPERATURE_APART_C}
         yield Reason("exchange_temperature_apart", params, "new_water.temperature")
 
 
-def of_value(
-    q: ExchangeQuestion, moved: Moved, rise: float, settles: float | None, runs_out: float | None
-) -> Iterator[Reason]:
+def of_pace(q: ExchangeQuestion, moved: Moved, rise: float, fall: float) -> Iterator[Reason]:
+    """Yield where a value moves too fast, up or down, or the new water differs too much from the tank's.
+
+    Parameters
+    ----------
+    q : ExchangeQuestion
+        The question.
+    moved : Moved
+        The value.
+    rise, fall : float
+        Its greatest rise and fall in 24 hours [canonical unit].
+
+    Yields
+    ------
+    Reason
+        Remarks. The paces hold both ways: a fast fall harms as a fast rise does (common practice, no source).
+    """
+    p, base, here = moved.parameter, _base(q, moved), f"{_place(q, moved)}.new_water"
+    hard, recommended = p.canonical(p.rise_hard), p.canonical(p.rise_recommended)
+    for way, change in (("rise", rise), ("fall", fall)):
+        if change > hard:
+            yield Reason(f"exchange_{way}_too_fast", {**base, way: change, "most": hard}, here)
+        elif change > recommended:
+            yield Reason(f"exchange_{way}_fast", {**base, way: change, "most": recommended}, here)
+    if p.name == "alkalinity" and abs(moved.new_water - moved.now) > ALKALINITY_APART_MEQ:
+        params = {"new": moved.new_water, "tank": moved.now, "most": ALKALINITY_APART_MEQ}
+        yield Reason("exchange_alkalinity_apart", {**base, **params}, here)
+
+
+def of_value(q: ExchangeQuestion, moved: Moved, settles: float | None, runs_out: float | None) -> Iterator[Reason]:
     """Yield what is to be known of one value's course.
 
     Parameters
@@ -80,8 +110,6 @@ def of_value(
         The question.
     moved : Moved
         The value.
-    rise : float
-        Its greatest rise in 24 hours [canonical unit].
     settles : float or None
         Where it settles [canonical unit].
     runs_out : float or None
@@ -92,24 +120,25 @@ def of_value(
     Reason
         Remarks.
     """
-    p, number = moved.parameter, q.values.index(moved) + 1
-    base = {"parameter": p.name, "kind": p.kind, "unit": moved.unit, "water": q.water}
-    hard, recommended = p.canonical(p.rise_hard), p.canonical(p.rise_recommended)
-    if rise > hard:
-        yield Reason("exchange_rise_too_fast", {**base, "rise": rise, "most": hard}, f"value.{number}.new_water")
-    elif rise > recommended:
-        yield Reason("exchange_rise_fast", {**base, "rise": rise, "most": recommended}, f"value.{number}.new_water")
+    p, base, here = moved.parameter, _base(q, moved), _place(q, moved)
     if runs_out is not None:
-        yield Reason("exchange_runs_out", {**base, "days": runs_out}, f"value.{number}.daily_use")
+        yield Reason("exchange_runs_out", {**base, "days": runs_out}, f"{here}.daily_use")
     elif settles is None and q.share_in * moved.new_water + moved.added != moved.use:
-        yield Reason("exchange_never_settles", base, f"value.{number}")
+        yield Reason("exchange_never_settles", base, here)
     low, high = (p.canonical(end) for end in p.range_kept)
     if settles is not None and not low <= settles <= high:
-        yield Reason(
-            "exchange_settles_outside", {**base, "settles": settles, "low": low, "high": high}, f"value.{number}"
-        )
+        yield Reason("exchange_settles_outside", {**base, "settles": settles, "low": low, "high": high}, here)
     if moved.assumed:
-        yield Reason("exchange_new_water_assumed", {**base, "value": moved.new_water}, f"value.{number}.new_water")
+        yield Reason("exchange_new_water_assumed", {**base, "value": moved.new_water}, f"{here}.new_water")
+
+
+def _base(q: ExchangeQuestion, moved: Moved) -> dict[str, object]:
+    p = moved.parameter
+    return {"parameter": p.name, "kind": p.kind, "unit": moved.unit, "water": q.water}
+
+
+def _place(q: ExchangeQuestion, moved: Moved) -> str:
+    return f"value.{q.values.index(moved) + 1}"
 
 
 def of_dosing(changes: Sequence[DosingChange]) -> Iterator[Reason]:

@@ -11,6 +11,7 @@ from evenwater.engine.catalogue import Catalogue, Chemical
 from evenwater.engine.quantities import Typed, Water, to_canonical
 from evenwater.engine.reader import Empty, Field, Ok, read
 from evenwater.engine.reasons import Reason
+from evenwater.engine.visible import visible
 
 Raw = Mapping[str, Any]
 
@@ -57,9 +58,9 @@ class Form:
         return node
 
     def text(self, path: str) -> str:
-        """Return a plain text, stripped; empty when there is none."""
+        """Return a plain text, stripped and in one line, for the answer; empty when there is none."""
         value = self.value(path)
-        return (value.text if isinstance(value, Typed) else str(value or "")).strip()
+        return visible((value.text if isinstance(value, Typed) else str(value or "")).strip())
 
     def flag(self, path: str) -> bool:
         """Return whether something is said to be so: ``true`` in a file, "yes" in a form."""

@@ -251,8 +251,9 @@ class _Likelihood:
         # Along these the readings may depart besides: the calibration, the width of the cell, the moment within an interval.
         along = np.stack([np.broadcast_to(self._ones, h.shape), h, g], axis=1)
         scales = np.stack([np.full(len(centres), sigma), widths, np.abs(centres)], axis=1)
-        gram = np.einsum("sir,rq,sjq->sij", along, self._inverse, along)
-        onto = np.einsum("sir,rq,q->si", along, self._inverse, self._misses)
+        weighted = along @ self._inverse
+        gram = weighted @ along.swapaxes(1, 2)
+        onto = weighted @ self._misses
         towards = onto[:, None, :] - centres[None, :, None] * gram[:, 1, :][:, None, :]
         mean = scales[None] * towards
         spread = np.eye(3) + scales[None, :, :, None] * gram[:, None, :, :] * scales[None, :, None, :]

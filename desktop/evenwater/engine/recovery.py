@@ -3,13 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from evenwater.engine import recovery_check, recovery_plan, recovery_water
 from evenwater.engine.catalogue import Parameter
 from evenwater.engine.correction import Refused
 from evenwater.engine.reasons import Reason
-from evenwater.engine.recovery_plan import Course, Point, hard
+from evenwater.engine.recovery_plan import Course, hard
 from evenwater.engine.recovery_question import LONGEST_DAYS, RecoveryQuestion
 from evenwater.engine.water_limits import PRECIPITATES
 
@@ -18,8 +18,9 @@ STOP = ("pump_off", "line_out", "no_counter_dose", "no_acid", "test", "call")
 HOLD, EXCHANGE, BOTH = "hold", "exchange", "both"
 # From this difference on [degC] new water is warmed or cooled first; common practice, no source.
 SAME_TEMPERATURE_C = 1.0
-# Two reckonings of the same lie this near each other.
-_SAME = 1e-6
+# Two reckonings of the same lie this near each other; ends less so, since the second one finds where a step meets the target by a
+# straight line.
+_SAME, _ENDS = 1e-6, 1e-4
 
 
 @dataclass(frozen=True)
@@ -27,7 +28,8 @@ class Choice:
     """One thing that can be done: ``hold``, ``exchange`` (use not counted on) or ``both``.
 
     ``course`` is the steady way and ``changes`` the same in single changes of water; None where there is none. ``tests`` are the days from the
-    start on which to test. ``reasons`` say why it is not proposed.
+    start on which to test. ``reasons`` say why it is not proposed. ``seen`` is what the second reckoning saw of the steady way, of
+    whatever is proposed.
     """
 
     name: str
@@ -35,6 +37,7 @@ class Choice:
     changes: Course | None
     tests: tuple[float, ...]
     reasons: tuple[Reason, ...]
+    seen: recovery_check.Lived | None = None
 
     @property
     def proposed(self) -> bool:
@@ -78,7 +81,7 @@ def solve(q: RecoveryQuestion) -> RecoveryAnswer | Refused:
         return Refused(
             (Reason("recovery_not_high", {**said(q, p), "value": value, "target": q.target}, "change.measured"),)
         )
-    choices = (_hold(q), *_exchanges(q))
+    choices = tuple(_looked_at(q, choice) for choice in (_hold(q), *_exchanges(q)))
     faults = tuple(dict.fromkeys(_faults(q, choices)))
     if faults:
         return Refused((Reason("recovery_check_disagrees", {"what": faults}),))
@@ -98,7 +101,7 @@ def _hold(q: RecoveryQuestion) -> Choice:
     if q.used(q.parameter.name) <= 0.0:
         return Choice(HOLD, None, None, (), (Reason("recovery_no_use", {"parameter": q.parameter.name}, "use"),))
     course = recovery_plan.held(q)
-    reasons = (*_too_fast(q), *_outside(q, course.points), *_too_long(q, course))
+    reasons = (*_too_fast(q), *_outside(q, course), *_too_long(q, course))
     # At first after a day, then before a reading is stale, and at the end.
     step = max(1.0, q.parameter.stale_days)
     tests = [0.0, 1.0]
@@ -119,19 +122,19 @@ def _exchanges(q: RecoveryQuestion) -> tuple[Choice, Choice]:
     alone, both = recovery_plan.exchanged(q)
     singly, singly_both = recovery_plan.in_changes(q)
     # If the animals use what they did, the exchange ends with the way of both, so its values count for both choices.
-    shared = (*_too_fast(q), *_outside(q, (*both.points, *singly_both.points)))
-    own = _outside(q, (*alone.points, *singly.points))
-    reasons = (*_codes_once(shared, own), *_too_long(q, alone))
+    shared = (*_too_fast(q), *_outside(q, both, singly_both))
+    own = (*_outside(q, alone, singly), *_used_up(q, alone))
+    limits = tuple(_codes_once(shared, own))
     no_use = () if q.used(name) > 0.0 else (Reason("recovery_no_use", {"parameter": name}, "use"),)
     return (
-        Choice(EXCHANGE, alone, singly if singly.done else None, _daily(alone), reasons),
+        Choice(EXCHANGE, alone, singly if singly.done else None, _daily(alone), (*limits, *_too_long(q, alone))),
         Choice(
             BOTH, both, singly_both if singly_both.done else None, _daily(both), (*no_use, *shared, *_too_long(q, both))
         ),
     )
 
 
-def _codes_once(first: Sequence[Reason], further: Iterator[Reason]) -> Iterator[Reason]:
+def _codes_once(first: Sequence[Reason], further: Sequence[Reason]) -> Iterator[Reason]:
     seen = {(reason.code, reason.params["parameter"]) for reason in first}
     yield from first
     yield from (reason for reason in further if (reason.code, reason.params["parameter"]) not in seen)
@@ -154,23 +157,31 @@ def _too_fast(q: RecoveryQuestion) -> Iterator[Reason]:
             )
 
 
-def _outside(q: RecoveryQuestion, points: Sequence[Point]) -> Iterator[Reason]:
-    """Yield which other values would leave their hard range, or be driven on outside it."""
+def _outside(q: RecoveryQuestion, *courses: Course) -> Iterator[Reason]:
+    """Yield which other values would leave their hard range, or be driven on outside it, in any tank that this may be."""
     for p in q.known:
         if p is q.parameter:
             continue
-        least, most = (p.canonical(bound) for bound in p.target_hard)
-        lowest = min(point.values[p.name] for point in points)
-        highest = max(point.values[p.name] for point in points)
-        start = q.values[p.name]
-        if lowest < min(least, start) - _SAME * hard(p):
-            yield Reason(
-                "recovery_falls_too_low", {**said(q, p), "value": lowest, "bound": least}, f"new_water.{p.name}"
-            )
-        if highest > max(most, start) + _SAME * hard(p):
-            yield Reason(
-                "recovery_rises_too_high", {**said(q, p), "value": highest, "bound": most}, f"new_water.{p.name}"
-            )
+        lowest = min(course.lowest[p.name] for course in courses)
+        highest = max(course.highest[p.name] for course in courses)
+        yield from _beyond(q, p, lowest, highest)
+
+
+def _used_up(q: RecoveryQuestion, alone: Course) -> Iterator[Reason]:
+    """Yield which values no new water is known to make good, that use would lower too far while a slow exchange goes on."""
+    for p in q.known:
+        if p is not q.parameter and p.name not in q.new_water and q.used(p.name) > 0.0 and alone.done:
+            start = min(q.values_in(volume)[p.name] for volume in q.volumes_l)
+            yield from _beyond(q, p, start - q.used(p.name) * alone.between_days[1], start)
+
+
+def _beyond(q: RecoveryQuestion, p: Parameter, lowest: float, highest: float) -> Iterator[Reason]:
+    least, most = (p.canonical(bound) for bound in p.target_hard)
+    starts = [q.values_in(volume)[p.name] for volume in (q.volume_l, *q.volumes_l)]
+    if lowest < min(least, *starts) - _SAME * hard(p):
+        yield Reason("recovery_falls_too_low", {**said(q, p), "value": lowest, "bound": least}, f"new_water.{p.name}")
+    if highest > max(most, *starts) + _SAME * hard(p):
+        yield Reason("recovery_rises_too_high", {**said(q, p), "value": highest, "bound": most}, f"new_water.{p.name}")
 
 
 def _too_long(q: RecoveryQuestion, course: Course) -> Iterator[Reason]:
@@ -178,33 +189,51 @@ def _too_long(q: RecoveryQuestion, course: Course) -> Iterator[Reason]:
         yield Reason("recovery_too_long", {"parameter": q.parameter.name, "days": LONGEST_DAYS})
 
 
-def _faults(q: RecoveryQuestion, choices: Sequence[Choice]) -> Iterator[str]:
-    """Yield in what the second reckoning differs, of everything that is proposed."""
-    for name, value in recovery_check.after_overdose(q).items():
-        tested_since = q.measured and name == q.parameter.name
-        if not tested_since and abs(value - q.values[name]) > _SAME * max(value, q.values[name]):
-            yield f"start of {name}"
-    for choice in choices:
-        if choice.proposed:
-            for course in filter(None, (choice.course, choice.changes)):
-                yield from (f"{choice.name}: {fault}" for fault in _of_course(q, choice.name, course))
+def _looked_at(q: RecoveryQuestion, choice: Choice) -> Choice:
+    """Return a choice with what the second reckoning sees of it, if it is proposed."""
+    if not choice.proposed or choice.course is None:
+        return choice
+    return replace(choice, seen=_lived(q, choice.name, choice.course))
 
 
-def _of_course(q: RecoveryQuestion, choice: str, course: Course) -> Iterator[str]:
+def _lived(q: RecoveryQuestion, choice: str, course: Course) -> recovery_check.Lived:
     exchanges = [(stage.days, stage.l_per_day) for stage in course.stages]
     changes = [(change.at_days, change.litres) for change in course.changes]
-    counted = 0.0 if choice == EXCHANGE else 1.0
-    for uses in (1.0, 0.0) if choice == BOTH else (counted,):
-        seen = recovery_check.live(q, exchanges, changes, course.days, uses)
-        for p in q.known:
-            scale = max(abs(q.values[p.name]), hard(p))
-            off = abs(seen.end[p.name] - course.points[-1].values[p.name])
-            if uses == counted and off > _SAME * scale:
-                yield f"end of {p.name}"
-            if max(seen.rise[p.name], seen.fall[p.name]) > hard(p) + _SAME * scale:
-                yield f"change of {p.name} in a day"
-        if seen.highest[q.parameter.name] > q.values[q.parameter.name] * (1.0 + _SAME):
-            yield f"rise of {q.parameter.name}"
+    # What ends sooner in the tank that was said goes on in one that takes longer.
+    if course.further_stages:
+        exchanges = exchanges[: len(exchanges) - (exchanges[-1][0] < 1.0)]
+        exchanges += [(stage.days, stage.l_per_day) for stage in course.further_stages]
+    if course.further_changes:
+        changes = changes[: len(changes) - (changes[-1][0] == course.further_changes[0].at_days)]
+        changes += [(change.at_days, change.litres) for change in course.further_changes]
+    uses = {HOLD: (1.0,), EXCHANGE: (0.0, 1.0), BOTH: (1.0, 0.0)}[choice]
+    return recovery_check.live(q, exchanges, changes, max(course.days, course.between_days[1]), uses)
+
+
+def _faults(q: RecoveryQuestion, choices: Sequence[Choice]) -> Iterator[str]:
+    """Yield in what the second reckoning differs, of everything that is proposed."""
+    for volume, values in recovery_check.tanks(q).items():
+        for name, value in q.values_in(volume).items():
+            if abs(value - values[name]) > _SAME * max(value, values[name]):
+                yield f"start of {name}"
+    for choice in choices:
+        if choice.proposed and choice.course is not None and choice.seen is not None:
+            yield from (f"{choice.name}: {fault}" for fault in _of_course(q, choice.course, choice.seen))
+            if choice.changes is not None:
+                seen = _lived(q, choice.name, choice.changes)
+                yield from (f"{choice.name}: {fault}" for fault in _of_course(q, choice.changes, seen))
+
+
+def _of_course(q: RecoveryQuestion, course: Course, seen: recovery_check.Lived) -> Iterator[str]:
+    for p in q.known:
+        scale = max(abs(q.values[p.name]), hard(p))
+        if abs(seen.end[p.name] - course.points[-1].values[p.name]) > _ENDS * scale:
+            yield f"end of {p.name}"
+        if max(seen.rise[p.name], seen.fall[p.name]) > hard(p) + _SAME * scale:
+            yield f"change of {p.name} in a day"
+    highest = max(q.values_in(volume)[q.parameter.name] for volume in (q.volume_l, *q.volumes_l))
+    if seen.highest[q.parameter.name] > highest * (1.0 + _SAME):
+        yield f"rise of {q.parameter.name}"
 
 
 def _remarks(
@@ -216,7 +245,7 @@ def _remarks(
         yield Reason("recovery_precipitation_likely", {"saturation": saturation, "most": PRECIPITATES})
     if not any(choice.proposed for choice in choices):
         yield Reason("recovery_nothing_proposed", {"parameter": q.parameter.name})
-    p, expected = q.parameter, recovery_check.after_overdose(q).get(q.parameter.name)
+    p, expected = q.parameter, recovery_check.after_overdose(q, q.volume_l).get(q.parameter.name)
     if q.measured and q.overdose is not None and expected is not None and p.name not in q.assumed:
         missing = expected - q.values[p.name]
         if missing > 2.0 * p.canonical(p.kit_accuracy):
@@ -232,6 +261,9 @@ def _remarks(
     unknown = tuple(other for other in q.held if other != p.name and other in q.values and other not in q.use)
     if unknown:
         yield Reason("recovery_held_use_unknown", {"names": unknown}, "use")
+    if q.volume_share > 0.0:
+        small, large = q.volumes_l
+        yield Reason("recovery_volume", {"low_l": small, "high_l": large}, "system.volume_uncertainty")
     if q.assumed:
         yield Reason("recovery_assumed", {"names": q.assumed}, "system")
     if any(choice.course is not None and choice.name != HOLD for choice in choices):
@@ -239,6 +271,12 @@ def _remarks(
 
 
 def _of_new_water(q: RecoveryQuestion) -> Iterator[Reason]:
+    for p in q.parameters:
+        least, most = (p.canonical(bound) for bound in p.target_hard)
+        if p.name in q.new_water and not least <= q.new_water[p.name] <= most:
+            params = {**said(q, p), "value": q.new_water[p.name], "low": least, "high": most}
+            yield Reason("recovery_new_water_outside", params, f"new_water.{p.name}")
+    yield Reason("recovery_ph_not_followed", {}, "new_water")
     unknown = tuple(o.name for o in q.parameters if o.name not in q.values or o.name not in q.new_water)
     if unknown:
         yield Reason("recovery_not_followed", {"names": unknown}, "new_water")

@@ -5,26 +5,37 @@ It shares no code with the planner: only the litres that a plan tells the keeper
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
+
+import numpy as np
+import numpy.typing as npt
 
 from evenwater.engine.formula import molar_mass
 from evenwater.engine.quantities import density_kg_per_l
 from evenwater.engine.recovery_question import RecoveryQuestion
 from evenwater.engine.stock import Dissolved
 
-_STEPS_IN_A_DAY = 24
+_STEPS_IN_A_DAY = 8
+# What is nearer than this is the same instant [day], or nothing of a value [1].
+_SAME = 1e-9
+# Right after a change of water is so much later than right before it [day].
+_AFTER = 1e-7
 _COUNTED = {
     "calcium": "Ca", "magnesium": "Mg", "potassium": "K", "strontium": "Sr", "iodide": "I", "nitrate": "NO3", "phosphate": "PO4",
 }  # fmt: skip
 
 
+Floats = npt.NDArray[np.float64]
+
+
 @dataclass(frozen=True)
 class Lived:
-    """What a choice came to, by parameter [canonical unit].
+    """What a choice came to, by parameter [canonical unit], in the worst of the tanks and uses it was lived through with.
 
-    ``end`` are the values at its end, ``rise`` and ``fall`` the most they rose and fell within 24 hours, ``lowest`` and ``highest``
-    the ends of their way.
+    ``end`` are the values at its end in the tank that was said, ``rise`` and ``fall`` the most they rose and fell within 24 hours,
+    ``lowest`` and ``highest`` the ends of their way.
     """
 
     end: Mapping[str, float]
@@ -34,13 +45,15 @@ class Lived:
     highest: Mapping[str, float]
 
 
-def after_overdose(q: RecoveryQuestion) -> dict[str, float]:
+def after_overdose(q: RecoveryQuestion, volume_l: float) -> dict[str, float]:
     """Return what each value comes to by what ran in, from masses and moles again.
 
     Parameters
     ----------
     q : RecoveryQuestion
         The question.
+    volume_l : float
+        What the net volume really is [L].
 
     Returns
     -------
@@ -68,7 +81,28 @@ def after_overdose(q: RecoveryQuestion) -> dict[str, float]:
                 if batch.parameter.name == name
                 else 0.0
             )
-        found[name] += comes / q.volume_l
+        found[name] += comes / volume_l
+    return found
+
+
+def tanks(q: RecoveryQuestion) -> dict[float, dict[str, float]]:
+    """Return the values now by what the net volume may be.
+
+    Parameters
+    ----------
+    q : RecoveryQuestion
+        The question.
+
+    Returns
+    -------
+    dict of float to dict
+        Values by parameter [canonical unit] by the volume [L]: the one that was said first, then the smallest and the largest.
+    """
+    found = {}
+    for volume in dict.fromkeys((q.volume_l, *q.volumes_l)):
+        ran_in = after_overdose(q, volume)
+        tested = {q.parameter.name} if q.measured else set()
+        found[volume] = {name: v if name in tested else ran_in.get(name, v) for name, v in q.values.items()}
     return found
 
 
@@ -77,9 +111,9 @@ def live(
     exchanges: Sequence[tuple[float, float]],
     changes: Sequence[tuple[float, float]],
     days: float,
-    uses: float,
+    uses: Sequence[float],
 ) -> Lived:
-    """Live through a choice.
+    """Live through a choice in the smallest, the said and the largest tank, each until its value is at the target.
 
     Parameters
     ----------
@@ -90,78 +124,85 @@ def live(
     changes : sequence of (float, float)
         Changes at once: when [day], how much [L].
     days : float
-        How long the whole takes [day].
-    uses : float
-        Which part of the use known really happens [1].
+        How long the whole takes at the most [day].
+    uses : sequence of float
+        Which parts of the use known may really happen [1]; ``end`` goes by the first.
 
     Returns
     -------
     Lived
         What was seen, step by step.
     """
-    seen = {name: _one(q, name, exchanges, changes, days, uses) for name in q.values}
-    return Lived(*({name: figures[k] for name, figures in seen.items()} for k in range(5)))
-
-
-def _one(
-    q: RecoveryQuestion,
-    name: str,
-    exchanges: Sequence[tuple[float, float]],
-    changes: Sequence[tuple[float, float]],
-    days: float,
-    uses: float,
-) -> tuple[float, float, float, float, float]:
-    use = uses * q.use.get(name, 0.0) if name in q.held else 0.0
-    value, fresh = q.values[name], q.new_water.get(name)
-    grid, times, end = [value], [0.0], 0.0
-    cuts = [(begin, length, litres) for begin, (length, litres) in zip(_begins(exchanges), exchanges, strict=True)]
-    if not cuts:
-        instants = [at for at, _ in changes] + [days]
-        cuts = [(a, b - a, 0.0) for a, b in zip([0.0, *instants[:-1]], instants, strict=True)]
-    due = list(changes)
-    for begin, length, litres in cuts:
-        count = max(1, round(_STEPS_IN_A_DAY * length))
-        step = length / count
-        for number in range(count):
-            if length > 0.0:
-                value = _stepped(value, fresh, litres / q.volume_l, use, step)
-            end = begin + (number + 1) * step
+    names = list(q.values)
+    cases = [(volume, start, part) for part in uses for volume, start in tanks(q).items()]
+    volumes = np.array([[volume] for volume, _, _ in cases])
+    value = np.array([[start[name] for name in names] for _, start, _ in cases])
+    fresh = np.array([q.new_water.get(name, math.nan) for name in names])
+    known, fresh = ~np.isnan(fresh), np.nan_to_num(fresh)
+    use = np.array([[part * q.use.get(name, 0.0) if name in q.held else 0.0 for name in names] for _, _, part in cases])
+    main, grid, times, now = names.index(q.parameter.name), [value], [0.0], 0.0
+    for begin, length, litres, at_once in _legs(exchanges, changes, days):
+        if at_once:
+            going = (value[:, main] > q.target * (1.0 + _SAME))[:, None]
+            mixed = np.where(going & known, value - at_once / volumes * (value - fresh), value)
+            value = _until(q.target, main, value, mixed)
             grid.append(value)
-            times.append(end)
-        while due and fresh is not None and due[0][0] <= end + 1e-9:
-            value -= due.pop(0)[1] / q.volume_l * (value - fresh)
+            times.append(begin + _AFTER)
+        count = max(1, math.ceil(_STEPS_IN_A_DAY * length))
+        for number in range(count if length > _SAME else 0):
+            going = (value[:, main] > q.target * (1.0 + _SAME))[:, None]
+            later = _stepped(value, fresh, np.where(known, litres / volumes, 0.0), use, length / count)
+            value = _until(q.target, main, value, np.where(going, later, value))
+            now = begin + (number + 1) * length / count
             grid.append(value)
-            times.append(end)
-    rise, fall = _within_a_day(times, grid)
-    return value, rise, fall, min(grid), max(grid)
+            times.append(now)
+    return _seen(names, np.array(times), np.array(grid))
 
 
-def _begins(exchanges: Sequence[tuple[float, float]]) -> list[float]:
-    return [sum(length for length, _ in exchanges[:k]) for k in range(len(exchanges))]
+def _legs(
+    exchanges: Sequence[tuple[float, float]], changes: Sequence[tuple[float, float]], days: float
+) -> list[tuple[float, float, float, float]]:
+    """Return stretches: from when [day], how long [day], exchanged steadily [L/day], and changed at once at its start [L]."""
+    if changes:
+        ends = [at for at, _ in changes[1:]] + [days]
+        return [(at, end - at, 0.0, litres) for (at, litres), end in zip(changes, ends, strict=True)]
+    begins = [sum(length for length, _ in exchanges[:k]) for k in range(len(exchanges))]
+    return [(begin, *stage, 0.0) for begin, stage in zip(begins, exchanges, strict=True)] or [(0.0, days, 0.0, 0.0)]
 
 
-def _stepped(value: float, fresh: float | None, share: float, use: float, step: float) -> float:
-    """Return the value a step later, by the classical Runge-Kutta rule."""
+def _stepped(value: Floats, fresh: Floats, share: Floats, use: Floats, step: float) -> Floats:
+    """Return the values a step later, by the classical Runge-Kutta rule."""
 
-    def rate(at: float) -> float:
-        return -use if fresh is None else -use - share * (at - fresh)
+    def rate(at: Floats) -> Floats:
+        return -use - share * (at - fresh)
 
     k1 = rate(value)
     k2 = rate(value + 0.5 * step * k1)
     k3 = rate(value + 0.5 * step * k2)
-    return value + step * (k1 + 2.0 * k2 + 2.0 * k3 + rate(value + step * k3)) / 6.0
+    later: Floats = value + step * (k1 + 2.0 * k2 + 2.0 * k3 + rate(value + step * k3)) / 6.0
+    return later
 
 
-def _within_a_day(times: Sequence[float], grid: Sequence[float]) -> tuple[float, float]:
-    """Return the most a value rose and fell between two instants less than a day apart.
+def _until(target: float, main: int, value: Floats, later: Floats) -> Floats:
+    """Return the values where a step ends at the target: what lies beyond it is not done any more."""
+    fell = value[:, main] - later[:, main]
+    part = np.where(fell > 0.0, (value[:, main] - target) / np.where(fell > 0.0, fell, 1.0), 1.0)
+    shortened: Floats = value + np.clip(part, 0.0, 1.0)[:, None] * (later - value)
+    return shortened
 
-    Right at a day's end a change of water begins the next day, so a window is open there.
+
+def _seen(names: Sequence[str], times: Floats, grid: Floats) -> Lived:
+    """Return the most every value rose and fell between two instants no more than a day apart, and the ends of its way.
+
+    From right before a change of water to right after the one a day later is more than a day.
     """
-    rise = fall = 0.0
-    first = 0
-    for k, at in enumerate(times):
-        while times[first] <= at - 1.0 + 1e-9:
-            first += 1
-        window = grid[first : k + 1]
-        rise, fall = max(rise, grid[k] - min(window)), max(fall, max(window) - grid[k])
-    return rise, fall
+    rise, fall = (np.zeros(len(names)) for _ in range(2))
+    for apart in range(1, len(times)):
+        near = times[apart:] - times[:-apart] < 1.0 + _AFTER / 2.0
+        if not near.any():
+            break
+        moved = (grid[apart:] - grid[:-apart])[near]
+        rise = np.maximum(rise, moved.max(axis=(0, 1)))
+        fall = np.maximum(fall, -moved.min(axis=(0, 1)))
+    figures = (grid[-1, 0], rise, fall, grid.min(axis=(0, 1)), grid.max(axis=(0, 1)))
+    return Lived(*({name: float(v) for name, v in zip(names, row, strict=True)} for row in figures))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping
 from dataclasses import replace
 from datetime import UTC, datetime
@@ -11,6 +12,7 @@ from evenwater.engine.catalogue import Catalogue, Parameter
 from evenwater.engine.form import Form, Raw, Unread
 from evenwater.engine.jug_siphon import RunIn, Tank, run_in
 from evenwater.engine.quantities import Water
+from evenwater.engine.question import VOLUME_UNCERTAINTY
 from evenwater.engine.reader import Field
 from evenwater.engine.reasons import Reason
 from evenwater.engine.recipe import Bottle, StockQuestion
@@ -43,6 +45,7 @@ def recovery(raw: Raw, catalogue: Catalogue, now: datetime) -> RecoveryQuestion 
     r = Form(raw)
     moment = r.instant("now") or now.astimezone(UTC)
     volume = r.needed(fields.NET_VOLUME)
+    share = _volume_share(r)
     r.number(fields.TEMPERATURE)
     ph = r.number(fields.PH)
     water = intake.water_of(raw)
@@ -63,6 +66,7 @@ def recovery(raw: Raw, catalogue: Catalogue, now: datetime) -> RecoveryQuestion 
         figure = r.number(fields.rise(f"use.{p.name}", p), water)
         if figure is not None:
             use[p.name] = figure
+    _implausible(r, catalogue, "new_water", new, units)
     most = r.number(MOST_PER_DAY)
     overdose = _overdose(r, catalogue)
     found: tuple[RunIn, ...] = ()
@@ -77,6 +81,9 @@ def recovery(raw: Raw, catalogue: Catalogue, now: datetime) -> RecoveryQuestion 
     target = r.number(fields.concentration("change.target", parameter), water)
     if measured is None and parameter.name not in before and parameter not in [each.parameter for each in found]:
         r.missing.append(Reason("missing", {"path": "change.measured"}, "change.measured"))
+    # Without a test since, and without anything that ran in, the value that is too high is the one last tested.
+    itself = parameter.name if measured is None and overdose is None else ""
+    _implausible(r, catalogue, "system", {name: value for name, value in before.items() if name != itself}, units)
     if r.missing or r.wrong or volume is None:
         return r.unread
     before |= {each.parameter.name: each.before for each in found if each.assumed}
@@ -99,7 +106,7 @@ def recovery(raw: Raw, catalogue: Catalogue, now: datetime) -> RecoveryQuestion 
         held=tuple(
             name for name in catalogue.parameters if name == parameter.name or name in raised or _also_held(r, name)
         ),
-        most_l_per_day=min(LARGEST_SHARE * volume, LARGEST_SHARE * volume if most is None else most),
+        most_l_per_day=min(LARGEST_SHARE * volume * (1.0 - share), math.inf if most is None else most),
         measured=measured is not None,
         overdose=overdose,
         ph=ph,
@@ -110,7 +117,40 @@ def recovery(raw: Raw, catalogue: Catalogue, now: datetime) -> RecoveryQuestion 
             each.parameter.name for each in found if each.assumed and not _known_since(each, measured, parameter)
         ),
         units=units,
+        volume_share=share,
+        ran_in={
+            each.parameter.name: volume * (each.after - each.before)
+            for each in found
+            if not _known_since(each, measured, parameter)
+        },
     )
+
+
+def _volume_share(r: Form) -> float:
+    """Return how well the net volume is known [1], as a correction takes it."""
+    known = r.text("system.volume_known")
+    percent = r.number(fields.VOLUME_UNCERTAINTY)
+    if known not in VOLUME_UNCERTAINTY:
+        choices = tuple(name for name in VOLUME_UNCERTAINTY if name)
+        r.wrong.append(Reason("unknown_choice", {"text": known, "choices": choices}, "system.volume_known"))
+        return 0.0
+    return VOLUME_UNCERTAINTY[known] if percent is None else percent / 100.0
+
+
+def _implausible(
+    r: Form, catalogue: Catalogue, table: str, values: Mapping[str, float], units: Mapping[str, str]
+) -> None:
+    """Note which values no tank and no new water has: a wrong unit, or a slip of the finger."""
+    water = intake.water_of(r.raw)
+    for name, value in values.items():
+        p = catalogue.parameters[name]
+        low, high = (p.canonical(bound) for bound in p.plausible)
+        if not low <= value <= high:
+            params = {
+                "parameter": name, "kind": p.kind, "unit": units.get(name, p.display_unit), "water": water, "value": value, "low": low,
+                "high": high, "new_water": table == "new_water",
+            }  # fmt: skip
+            r.wrong.append(Reason("recovery_implausible", params, f"{table}.{name}"))
 
 
 def _known_since(each: RunIn, measured: float | None, parameter: Parameter) -> bool:

@@ -1,9 +1,9 @@
-"""How a value comes down: by holding doses, by exchanging water steadily, or in single changes.
+"""Ways down from a value that is too high: by holding doses, by exchanging water steadily, or in single changes.
 
 While the doses of a value are held and a share f of the water is exchanged per day, its rate is -(f*(C - C_new) + u), which only
 shrinks while f stays the same. So a share under which no rate passes its hard limit now keeps every 24 hours within it. The share is
-found again each day. Hurt animals may use less than they did, so both ends are followed, no use and the use known; since all is linear,
-a limit that both keep is kept by any use between them.
+found again each day (``recovery_pace``). Neither the volume nor the use of hurt animals is known well, so the same litres are followed in
+tanks from the smallest to the largest, with no use and with the use known.
 """
 
 from __future__ import annotations
@@ -12,13 +12,14 @@ import math
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
-from evenwater.engine.balance import after, segment
+import numpy as np
+import numpy.typing as npt
+
 from evenwater.engine.catalogue import Parameter
+from evenwater.engine.recovery_pace import NOTHING, Floats, Tanks, after_change, after_days, begun, most_litres
 from evenwater.engine.recovery_question import LONGEST_DAYS, RecoveryQuestion
 
 CHANGES_PER_DAY = 2
-# What is left of a day or a value after binary noise.
-_NOTHING = 1e-12
 
 Values = Mapping[str, float]
 
@@ -50,12 +51,22 @@ class Point:
 
 @dataclass(frozen=True)
 class Course:
-    """A way down: its stages or its changes, and the values along it. ``done`` says whether it reaches the target in time."""
+    """A way down: its stages or its changes, and the values along it, in a tank of the volume that was said.
+
+    ``done`` says whether it reaches the target in time, wherever in its interval the volume lies; ``between_days`` [day] is how long that
+    takes at the least and at the most. ``further_stages`` and ``further_changes`` are for a tank that takes longer. ``lowest`` and
+    ``highest`` are the ends of each value's way in any of these tanks [canonical unit].
+    """
 
     points: tuple[Point, ...]
     done: bool
     stages: tuple[Stage, ...] = ()
     changes: tuple[Change, ...] = ()
+    further_stages: tuple[Stage, ...] = ()
+    further_changes: tuple[Change, ...] = ()
+    between_days: tuple[float, float] = (0.0, 0.0)
+    lowest: Values = field(default_factory=dict)
+    highest: Values = field(default_factory=dict)
 
     @property
     def days(self) -> float:
@@ -97,70 +108,120 @@ def held(q: RecoveryQuestion) -> Course:
     Course
         Day by day; not done when it takes too long.
     """
-    days = (q.values[q.parameter.name] - q.target) / q.used(q.parameter.name)
-    done = days <= LONGEST_DAYS
-    last = min(days, LONGEST_DAYS)
-    at = [float(day) for day in range(math.ceil(last))]
-    return Course(tuple(Point(day, _moved(q, q.values, day, 0.0, 1.0)) for day in (*at, last)), done)
+    tanks = begun(q, hard)
+    days = np.maximum(tanks.start[:, tanks.main] - q.target, 0.0) / q.used(q.parameter.name)
+    last = min(float(days[tanks.said]), LONGEST_DAYS)
+    at = [*(float(day) for day in range(math.ceil(last))), last]
+    points = tuple(Point(day, _named(q, tanks.start[tanks.said] - day * tanks.use)) for day in at)
+    ends = tanks.start - np.minimum(days, LONGEST_DAYS)[:, None] * tanks.use
+    lowest, highest = _named(q, ends.min(axis=0)), _named(q, tanks.start.max(axis=0))
+    between = (float(days.min()), float(days.max()))
+    return Course(points, between[1] <= LONGEST_DAYS, between_days=between, lowest=lowest, highest=highest)
 
 
 @dataclass
 class _Way:
-    """A way down while it is found: with which part of the use it reckons, and where it stands."""
+    """A way down while it is found: which part of the use it counts, and how far each tank has come."""
 
     q: RecoveryQuestion
+    tanks: Tanks
     counted: float
     points: list[Point]
-    done: bool = False
+    ends: Floats
+    lowest: Floats
+    highest: Floats
     stages: list[Stage] = field(default_factory=list)
     changes: list[Change] = field(default_factory=list)
+    further_stages: list[Stage] = field(default_factory=list)
+    further_changes: list[Change] = field(default_factory=list)
 
     @property
-    def values(self) -> Values:
-        return self.points[-1].values
+    def going(self) -> npt.NDArray[np.bool_]:
+        """Which tanks have not come to their target."""
+        return np.isinf(self.ends)
 
     @property
-    def value(self) -> float:
-        return self.values[self.q.parameter.name]
+    def done(self) -> bool:
+        return not self.going.any()
 
     @property
-    def use(self) -> float:
-        return self.counted * self.q.used(self.q.parameter.name)
+    def use(self) -> Floats:
+        return self.counted * self.tanks.use
 
     def course(self) -> Course:
-        return Course(tuple(self.points), self.done, tuple(self.stages), tuple(self.changes))
+        q = self.q
+        between = (float(self.ends.min()), float(self.ends.max()))
+        return Course(
+            tuple(self.points), self.done, tuple(self.stages), tuple(self.changes), tuple(self.further_stages), tuple(self.further_changes),
+            between, _named(q, self.lowest), _named(q, self.highest),
+        )  # fmt: skip
 
-    def move(self, days: float, share: float) -> None:
-        at = self.points[-1].at_days + days
-        self.points.append(Point(at, _moved(self.q, self.values, days, share, self.counted)))
+    def see(self, values: Floats, which: npt.NDArray[np.bool_]) -> None:
+        """Note how low and how high the values of some tanks are."""
+        if which.any():
+            self.lowest = np.minimum(self.lowest, values[which].min(axis=0))
+            self.highest = np.maximum(self.highest, values[which].max(axis=0))
 
-    def exchange(self, share: float, set_by: str) -> None:
-        """Go on for a day, or to the target."""
-        needed = _days_needed(self.q, self.value, share, self.use)
-        days = min(1.0, needed)
-        self.stages.append(Stage(days, share * self.q.volume_l, set_by))
-        self.move(days, share)
-        self.done = needed <= 1.0
+    def exchange(self, at: float, values: Floats, litres: float, set_by: str) -> None:
+        """Go on for a day from ``at`` and ``values``, each tank to its target at the most."""
+        tanks, said = self.tanks, self.tanks.said
+        going, needed = self.going, self.needed(values, litres)
+        days = np.minimum(needed, 1.0)
+        after = after_days(tanks, values, litres, days, self.use)
+        self.see(after, going)
+        if going[said]:
+            self.stages.append(Stage(float(days[said]), litres, set_by))
+            self.points.append(Point(at + float(days[said]), _named(self.q, after[said])))
+        if (going & (needed > days[said])).any() and not (going[said] and days[said] == 1.0):
+            self.further_stages.append(Stage(1.0, litres, set_by))
+        self.ends = np.where(going & (needed <= 1.0), at + needed, self.ends)
 
-    def change(self, share: float) -> None:
-        """Change so much at once, or what is needed, then wait for the next change."""
-        every, at = 1.0 / CHANGES_PER_DAY, self.points[-1].at_days
-        needed = (self.value - self.q.target) / (self.value - self.q.new_water[self.q.parameter.name])
-        part = min(share, needed)
-        self.changes.append(Change(at, part * self.q.volume_l))
-        mixed = {name: v - part * (v - self.q.new_water.get(name, v)) for name, v in self.values.items()}
-        self.points.append(Point(at, mixed))
-        if share >= needed:
-            self.done = True
-            return
-        rest = (self.value - self.q.target) / self.use if self.use > 0.0 else math.inf
-        self.move(min(every, rest), 0.0)
-        self.done = rest <= every
+    def change(self, at: float, values: Floats, litres: float) -> None:
+        """Change so much at once, or what a tank needs, then wait for the next change."""
+        tanks, said, main = self.tanks, self.tanks.said, self.tanks.main
+        going, every = self.going, 1.0 / CHANGES_PER_DAY
+        above = values[:, main] - self.q.target
+        # A tank that has come to its target may stand at anything.
+        least = above / np.where(going, values[:, main] - tanks.fresh[main], 1.0) / tanks.per_l
+        part = np.minimum(least, litres)
+        mixed = after_change(tanks, values, part)
+        self.see(mixed, going)
+        used = self.use[main]
+        rest = (mixed[:, main] - self.q.target) / used if used > 0.0 else np.full(len(part), math.inf)
+        at_once = part >= least
+        waits = np.where(at_once, 0.0, np.minimum(every, rest))
+        after = after_days(tanks, mixed, 0.0, waits, self.use)
+        self.see(after, going)
+        if going[said]:
+            self.changes.append(Change(at, float(part[said])))
+            self.points.append(Point(at, _named(self.q, mixed[said])))
+            if not at_once[said]:
+                self.points.append(Point(at + float(waits[said]), _named(self.q, after[said])))
+        if (going & ~at_once).any() and (not going[said] or part[said] < litres):
+            self.further_changes.append(Change(at, litres))
+        ended = np.where(at_once, at, at + rest)
+        self.ends = np.where(going & (at_once | (rest <= every)), ended, self.ends)
+
+    def needed(self, values: Floats, litres: float) -> Floats:
+        """Return how long a steady exchange takes each tank to the target [day]; infinite where it never gets there."""
+        tanks, main = self.tanks, self.tanks.main
+        share = litres * tanks.per_l
+        above = np.maximum(values[:, main] - self.q.target, 0.0)
+        rate = share * (values[:, main] - tanks.fresh[main]) + self.use[main]
+        with np.errstate(divide="ignore", invalid="ignore", over="ignore"):
+            straight = np.where(rate > 0.0, above / rate, math.inf)
+            # The rate shrinks by exp(-share*t), and with it falls share times the value.
+            bent = np.where(share * above < rate, -np.log1p(-share * above / rate) / share, math.inf)
+        return np.where((share * above <= NOTHING * rate) | (rate <= 0.0), straight, bent)
 
 
-def _both_ways(q: RecoveryQuestion) -> tuple[_Way, _Way]:
-    start = Point(0.0, dict(q.values))
-    return _Way(q, 0.0, [start]), _Way(q, 1.0, [start])
+def _both_ways(q: RecoveryQuestion) -> tuple[Tanks, _Way, _Way]:
+    tanks = begun(q, hard)
+    point, reached = Point(0.0, dict(q.values)), tanks.start[:, tanks.main] <= q.target
+    ends = np.where(reached, 0.0, math.inf)
+    low, high = tanks.start.min(axis=0), tanks.start.max(axis=0)
+    alone, both = (_Way(q, tanks, counted, [point], ends, low, high) for counted in (0.0, 1.0))
+    return tanks, alone, both
 
 
 def exchanged(q: RecoveryQuestion) -> tuple[Course, Course]:
@@ -176,12 +237,15 @@ def exchanged(q: RecoveryQuestion) -> tuple[Course, Course]:
     tuple of Course
         If the animals use nothing, and if they use what is known: the same exchange, only shorter. Stages of a day, the last shorter.
     """
-    alone, both = _both_ways(q)
-    while not alone.done and len(alone.stages) < LONGEST_DAYS:
-        share, set_by = fastest(q, alone.values, *(() if both.done else (both.values,)))
+    tanks, alone, both = _both_ways(q)
+    for day in range(round(LONGEST_DAYS)):
+        if alone.done:
+            break
+        litres, set_by = most_litres(tanks)
         for way in (alone, both):
             if not way.done:
-                way.exchange(share, set_by)
+                way.exchange(float(day), tanks.values(way.counted), litres, set_by)
+        tanks = tanks.exchanged(litres, 1.0, still=both.going)
     return alone.course(), both.course()
 
 
@@ -198,58 +262,17 @@ def in_changes(q: RecoveryQuestion) -> tuple[Course, Course]:
     tuple of Course
         If the animals use nothing, and if they use what is known. The last change is as large as is needed.
     """
-    alone, both = _both_ways(q)
-    while not alone.done and len(alone.changes) < LONGEST_DAYS * CHANGES_PER_DAY:
-        share = fastest(q, alone.values, *(() if both.done else (both.values,)))[0] / CHANGES_PER_DAY
+    tanks, alone, both = _both_ways(q)
+    for number in range(round(LONGEST_DAYS * CHANGES_PER_DAY)):
+        if alone.done:
+            break
+        litres = most_litres(tanks, at_once=True)[0] / CHANGES_PER_DAY
         for way in (alone, both):
             if not way.done:
-                way.change(share)
+                way.change(number / CHANGES_PER_DAY, tanks.values(way.counted), litres)
+        tanks = tanks.changed(litres).exchanged(0.0, 1.0 / CHANGES_PER_DAY, still=both.going)
     return alone.course(), both.course()
 
 
-def fastest(q: RecoveryQuestion, *states: Values) -> tuple[float, str]:
-    """Return the largest share of the water that may be exchanged per day from here on.
-
-    Parameters
-    ----------
-    q : RecoveryQuestion
-        The question.
-    *states : mapping of str to float
-        The values now [canonical unit], with and without use.
-
-    Returns
-    -------
-    tuple of (float, str)
-        Share [1/day], and the parameter that allows no more, or ``"largest_share"``.
-    """
-    found = (q.most_l_per_day / q.volume_l, "largest_share")
-    for p in q.known:
-        if p.name not in q.new_water:
-            continue
-        gap = max(abs(values[p.name] - q.new_water[p.name]) for values in states)
-        # What is used goes the same way as a fall.
-        room = max(hard(p) - q.used(p.name), 0.0)
-        if gap > _NOTHING * hard(p):
-            found = min(found, (room / gap, p.name))
-    return found
-
-
-def _days_needed(q: RecoveryQuestion, value: float, share: float, use: float) -> float:
-    """Return how long a steady exchange takes to the target [day]; infinite when it never gets there."""
-    above, rate = value - q.target, share * (value - q.new_water[q.parameter.name]) + use
-    if rate <= 0.0:
-        return math.inf
-    if share * above <= _NOTHING * rate:
-        return above / rate
-    # The rate shrinks by exp(-share*t), and with it falls share times the value.
-    left = 1.0 - share * above / rate
-    return -math.log(left) / share if left > 0.0 else math.inf
-
-
-def _moved(q: RecoveryQuestion, values: Values, days: float, share: float, counted: float) -> Values:
-    moved = {}
-    for name, value in values.items():
-        mixed = share if name in q.new_water else 0.0
-        part = segment(days, 0.0, counted * q.used(name), exchange=mixed, new_water=q.new_water.get(name, 0.0))
-        moved[name] = float(after(value, days, part.gain, part.loss))
-    return moved
+def _named(q: RecoveryQuestion, row: Floats) -> Values:
+    return {p.name: float(value) for p, value in zip(q.known, row, strict=True)}

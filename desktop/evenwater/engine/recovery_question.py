@@ -33,7 +33,9 @@ class RecoveryQuestion:
     water [canonical unit]; ``use`` is what the animals use [canonical unit per day]; ``held`` names the parameters whose doses are held,
     the one that is too high among them. ``most_l_per_day`` [L/day] is the most water that can be exchanged, ``new_temperature_c`` [degC]
     that of the new water. ``units`` are those the keeper typed, ``assumed`` the parameters that nobody tested. ``signs`` are what was seen
-    of precipitation: ``"cloudy"``, ``"white_film"``. ``ph`` [NBS scale] is the last one measured.
+    of precipitation: ``"cloudy"``, ``"white_film"``. ``ph`` [NBS scale] is the last one measured. ``volume_l`` [L] is known within
+    ``volume_share`` [1], half the width of a 95 % interval; ``ran_in`` [canonical unit times L] is what ran in of everything that was not
+    tested since, so that ``values`` hold in a tank of just ``volume_l``.
     """
 
     now: datetime
@@ -57,6 +59,29 @@ class RecoveryQuestion:
     signs: tuple[str, ...] = ()
     assumed: tuple[str, ...] = ()
     units: Mapping[str, str] = field(default_factory=dict)
+    volume_share: float = 0.0
+    ran_in: Mapping[str, float] = field(default_factory=dict)
+
+    @property
+    def volumes_l(self) -> tuple[float, float]:
+        """The smallest and the largest that the net volume may be [L]."""
+        return self.volume_l * (1.0 - self.volume_share), self.volume_l * (1.0 + self.volume_share)
+
+    def values_in(self, volume_l: float) -> dict[str, float]:
+        """Return the values now, were the net volume another one.
+
+        Parameters
+        ----------
+        volume_l : float
+            The net volume [L]; what ran in raises a smaller tank more.
+
+        Returns
+        -------
+        dict of str to float
+            Values by parameter [canonical unit].
+        """
+        more = 1.0 / volume_l - 1.0 / self.volume_l
+        return {name: value + more * self.ran_in.get(name, 0.0) for name, value in self.values.items()}
 
     @property
     def known(self) -> tuple[Parameter, ...]:

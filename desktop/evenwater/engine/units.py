@@ -114,6 +114,11 @@ _DENSITY = (
     Unit("kg/L", "kg per L", "kilogram / liter", ("kg per L",)),
     Unit("kg/m3", "kg per m3", "gram / liter", ("kg per m3", "g/L")),
 )
+_CARRIED = (
+    Unit("mg/mL", "mg per mL", "milligram / milliliter", ("mg per mL",)),
+    Unit("g/L", "g per L", "gram / liter", ("g per L",)),
+    Unit("g/100 mL", "g per 100 mL", "gram / hundred_milliliters", ("g per 100 mL",)),
+)
 _TEMPERATURE = (
     Unit("degC", "°C", "degree_Celsius", ("°C",)),
     Unit("degF", "°F", "degree_Fahrenheit", ("°F",)),
@@ -161,6 +166,8 @@ KINDS: dict[str, Kind] = {
     "area": Kind("area", (Unit("mL/cm", "mL per cm", "milliliter / centimeter", ("mL per cm", "cm2")),)),
     "air pressure": Kind("air pressure", _AIR_PRESSURE),
     "density": Kind("density", _DENSITY),
+    # What a liquid carries of something else.
+    "mass per volume": Kind("mass per volume", _CARRIED),
     "number": Kind("number", (Unit("", "", "percent"),)),
     **{name: Kind(name, units) for name, units in _CONCENTRATIONS.items()},
     **{f"{name} per day": Kind(f"{name} per day", _per_day(units)) for name, units in _CONCENTRATIONS.items()},

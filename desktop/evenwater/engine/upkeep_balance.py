@@ -175,16 +175,34 @@ def used(q: UpkeepQuestion) -> dict[str, float]:
     dict of str to float
         Amounts [mmol/L and meq/L per day]; below zero what uptake leaves behind.
     """
+    return used_up({item.parameter.name: item.use or 0.0 for item in q.items}, q.system.water)
+
+
+def used_up(uses: Mapping[str, float], water: Water) -> dict[str, float]:
+    """Return what several uses take out of the water in a day, with what goes along with them.
+
+    Parameters
+    ----------
+    uses : mapping of str to float
+        Uses by parameter [canonical unit per day].
+    water : Water
+        The tank's water.
+
+    Returns
+    -------
+    dict of str to float
+        Amounts [mmol/L and meq/L per day]; below zero what uptake leaves behind.
+    """
     out: dict[str, float] = {}
-    for item in q.items:
-        for what, moles in counted(item.parameter.name, item.use or 0.0, q.system.water).items():
+    for name, use in uses.items():
+        for what, moles in counted(name, use, water).items():
             out[what] = out.get(what, 0.0) + moles
     taken_up = out.get("NO3", 0.0) + out.get("PO4", 0.0)
-    if q.item("alkalinity") is None:
+    if "alkalinity" not in uses:
         alkalinity = 2.0 * out.get("Ca", 0.0) - taken_up
         if alkalinity != 0.0:
             out["alkalinity"] = alkalinity
-    elif q.item("calcium") is None:
+    elif "calcium" not in uses:
         # The nutrients' share was given back to the water, so the skeleton took more than the net use.
         out["Ca"] = (out["alkalinity"] + taken_up) / 2.0
     return out

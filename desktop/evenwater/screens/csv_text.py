@@ -25,11 +25,14 @@ _MARKS = (
 # A spreadsheet calculates a cell that begins so. A file opened with another separator than ours has its cells begin after
 # that one, so every place where a cell may begin is guarded: with an apostrophe, which spreadsheets take for "this is text".
 _STARTS = "=+\\-@\t\r\n\uff1d\uff0b\uff0d\uff20"
-_BEGINNING = '(?:^|(?<=[;,\t|\r\n"]))([ \u00a0]*)'
+# Blanks and signs of no width before a formula may be lost on the way, and some programs break lines where we do not.
+_LINE_ENDS = "\r\n\v\f\x1c-\x1e\x85\u2028\u2029"
+_BREAKS = f';,\t|"{_LINE_ENDS}'
+_BEGINNING = f"(?:^|(?<=[{_BREAKS}]))((?:[^\\S\t{_LINE_ENDS}]|[\u00ad\u200b-\u200f\u2060\ufeff])*)"
 _GUARD = re.compile(f"{_BEGINNING}(?=[{_STARTS}'])")
 _GUARDED = re.compile(f"{_BEGINNING}'(?=[{_STARTS}'])")
 # Most cells are dates, names and numbers, in which nothing can begin; this is found out in a tenth of the time.
-_HARMLESS = re.compile('[A-Za-z0-9][^;,\t|\r\n"]*|')
+_HARMLESS = re.compile(f"[A-Za-z0-9][^{_BREAKS}]*|")
 
 
 class UnreadableError(Exception):

@@ -52,7 +52,9 @@ def unit_of(source: Source, decimal: str) -> Verdict:
     heading, parameter = source.heading, source.parameter
     figures = _figures(source.texts, decimal)
     if not figures:
-        return Verdict(parameter.display_unit, "said", "No figure is without a unit of its own.")
+        # What is no plain figure, such as a zero with a minus, may still be read as one.
+        unit = heading.units[0] if heading.exact else parameter.display_unit
+        return Verdict(unit, "said", "No figure is without a unit of its own.")
     share = {unit.id: _likely_share(figures, parameter, unit.id) for unit in KINDS[parameter.kind].units}
     if heading.exact:
         (unit,) = heading.units

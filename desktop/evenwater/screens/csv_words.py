@@ -7,6 +7,7 @@ from datetime import datetime
 from typing import Any
 
 from evenwater.engine.reasons import Reason
+from evenwater.engine.visible import visible
 from evenwater.screens.shown import date_words, with_unit
 from evenwater.screens.words import sentence
 
@@ -18,7 +19,7 @@ _LONGEST_QUOTE = 40
 
 def cut(text: str) -> str:
     """Return a text in one line, and short enough to stand in a sentence."""
-    line = " ".join(text.split())
+    line = visible(" ".join(text.split()))
     return line if len(line) <= _LONGEST_QUOTE else f"{line[: _LONGEST_QUOTE - 1]}…"
 
 

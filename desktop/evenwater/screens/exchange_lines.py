@@ -12,12 +12,21 @@ from evenwater.screens import exchange_words, words
 from evenwater.screens.answer import BOTTLE
 from evenwater.screens.shown import Shown, about, span, with_unit
 
-DANGERS = ("exchange_may_flood", "exchange_rise_too_fast")
+DANGERS = ("exchange_may_flood", "exchange_rise_too_fast", "exchange_fall_too_fast")
+
+# Common practice, no source.
+_SHARE_OF_KIT = 0.001
 
 
 def shown_of(answer: ExchangeAnswer, course: Course) -> Shown:
     """Return what writes a course's values in the keeper's unit."""
     return Shown(course.moved.parameter, course.moved.unit, answer.question.water)
+
+
+def tellable(course: Course) -> float:
+    """Return the least change of a value that is told [canonical unit]: what is below a thousandth of a test kit's error is nothing."""
+    p = course.moved.parameter
+    return _SHARE_OF_KIT * p.canonical(p.kit_accuracy)
 
 
 def cautions(answer: ExchangeAnswer) -> tuple[str, ...]:

@@ -11,6 +11,7 @@ from evenwater.engine.units import KINDS
 from evenwater.screens.shown import about, span, with_unit
 
 Params = Mapping[str, Any]
+_LEAST_SHARE = 1e-4
 
 
 def _value(p: Params, name: str) -> str:
@@ -33,9 +34,13 @@ def percent(share: float) -> str:
     Returns
     -------
     str
-        Percent, to three digits.
+        Percent, to three digits; of less than a hundredth of a percent, that it is less.
     """
-    return with_unit(significant(100.0 * share, 3), "%")
+    return (
+        f"under {with_unit('0.01', '%')}"
+        if 0.0 < share < _LEAST_SHARE
+        else with_unit(significant(100.0 * share, 3), "%")
+    )
 
 
 def between(low: float, high: float) -> str:
@@ -99,6 +104,17 @@ SENTENCES: dict[str, Callable[[Params], str]] = {
     ),
     "exchange_rise_fast": lambda p: (
         f"{p['parameter'].capitalize()} would rise by {_value(p, 'rise')} in 24 hours; {_value(p, 'most')} is recommended at most."
+    ),
+    "exchange_fall_too_fast": lambda p: (
+        f"{p['parameter'].capitalize()} would fall by {_value(p, 'fall')} in 24 hours, more than the {_value(p, 'most')} that no plan "
+        "may pass. Exchange less, bring the new water nearer, or dose what is used."
+    ),
+    "exchange_fall_fast": lambda p: (
+        f"{p['parameter'].capitalize()} would fall by {_value(p, 'fall')} in 24 hours; {_value(p, 'most')} is recommended at most."
+    ),
+    "exchange_alkalinity_apart": lambda p: (
+        f"The new water has an alkalinity of {_value(p, 'new')}, the tank {_value(p, 'tank')}. Common practice: bring it within "
+        f"{_value(p, 'most')}, or keep the exchange slow and test often."
     ),
     "exchange_runs_out": lambda p: (
         f"With this use nothing of {p['parameter']} would be left after {span(p['days'])}. Dose it, or look whether the use is right."

@@ -56,6 +56,22 @@ def timetable_code(answer: TimetableAnswer) -> str:
     return _short(f"timetable {answer.question!r} {answer.rows!r}")
 
 
+def together_code(parts: tuple[str, ...]) -> str:
+    """Return the code of the card of all plans together: the same settings always have the same one.
+
+    Parameters
+    ----------
+    parts : tuple of str
+        Everything on it that somebody sets or gives.
+
+    Returns
+    -------
+    str
+        Six characters and two to check them, as of a plan.
+    """
+    return _short(f"together {parts!r}")
+
+
 def _short(text: str) -> str:
     digest = hashlib.sha256(text.encode()).digest()
     body = "".join(_ALPHABET[byte % len(_ALPHABET)] for byte in digest[:_LENGTH])

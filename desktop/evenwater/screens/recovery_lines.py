@@ -20,6 +20,7 @@ DANGERS = (
     "recovery_precipitation_likely",
     "recovery_nothing_proposed",
     "recovery_also_too_high",
+    "recovery_new_water_outside",
     "recovery_less_than_expected",
 )
 # So many days of an exchange stand one by one.
@@ -58,7 +59,7 @@ def _lines(answer: RecoveryAnswer) -> Iterator[str]:
     yield from (f"Caution: {line}" for line in cautions(answer)[len(STOP) :])
     yield ""
     how = "as tested" if q.measured or q.overdose is None else "reckoned from what ran in"
-    yield f"{p.name.capitalize()}: {value(said(q, p), q.values[p.name])} ({how}), to come to {value(said(q, p), q.target)}."
+    yield f"{p.name.capitalize()}: {now_words(q)} ({how}), to come to {value(said(q, p), q.target)}."
     yield from (f"Danger: {words.sentence(reason)}" for reason in answer.remarks if reason.code in DANGERS)
     yield from (f"Note: {words.sentence(reason)}" for reason in answer.remarks if reason.code not in DANGERS)
     yield recovery_words.HELD
@@ -70,26 +71,71 @@ def _lines(answer: RecoveryAnswer) -> Iterator[str]:
 
 def _choice(answer: RecoveryAnswer, choice: Choice) -> Iterator[str]:
     q = answer.question
-    state = "after a new test" if answer.test_first else "possible"
-    yield f"{recovery_words.CHOICES[choice.name]}: {state if choice.proposed else 'not proposed'}."
+    state = "after a new test" if answer.test_first else recovery_words.POSSIBLE
+    yield f"{recovery_words.CHOICES[choice.name]}: {state if choice.proposed else recovery_words.NOT_PROPOSED}."
     yield from (words.sentence(reason) for reason in choice.reasons)
     if choice.course is None or not choice.proposed:
         return
-    course, p = choice.course, q.parameter
+    yield from choice_lines(answer, choice)
+    yield from (_along(q, other, choice.course) for other in q.known if other is not q.parameter)
+    yield tests_line(answer, choice)
+
+
+def choice_lines(answer: RecoveryAnswer, choice: Choice) -> Iterator[str]:
+    """Yield how long a choice takes, and of an exchange how much, what sets its pace and every day.
+
+    Parameters
+    ----------
+    answer : RecoveryAnswer
+        The answer.
+    choice : Choice
+        One of its choices, with a course.
+
+    Yields
+    ------
+    str
+        Lines with no-break spaces.
+    """
+    q, course = answer.question, choice.course
+    if course is None:
+        return
     if choice.name == HOLD:
-        yield f"It takes {span(course.days)}."
-    else:
-        yield f"It takes {about(1000.0 * course.litres)} in {span(course.days)}. {recovery_words.EXCHANGED}"
-        yield _pace(q, course)
-        yield from _stages(q, course)
-        if choice.changes is not None:
-            yield _changes(choice.changes)
-    yield from (_along(q, other, course) for other in q.known if other is not p)
+        yield f"It takes {takes(course)}."
+        return
+    yield f"It takes {about(1000.0 * course.litres)} in {takes(course)}. {recovery_words.EXCHANGED}"
+    yield _pace(q, course)
+    yield from _stages(q, course)
+    if course.further_stages:
+        slow = about(1000.0 * course.stages[0].l_per_day / 24.0)
+        yield f"Still above the target then: go on with no more than {slow} an hour, and test every day."
+    if choice.changes is not None:
+        yield _changes(choice.changes)
+
+
+def tests_line(answer: RecoveryAnswer, choice: Choice) -> str:
+    """Return when to test along a choice that has a course, and when to stop."""
+    course, p = choice.course, answer.question.parameter
+    if course is None:
+        return ""
     if choice.name == HOLD:
         often = f"after a day, then every {span(max(1.0, p.stale_days))}"
     else:
         often = "every day before more water is exchanged"
-    yield f"Test now, {often}, and after {span(course.days)}. Stop as soon as a test shows the target."
+    return f"Test now, {often}, and after {span(course.days)}. Stop as soon as a test shows the target."
+
+
+def now_words(q: RecoveryQuestion) -> str:
+    """Return what is too high, with the two ends that an uncertain volume gives to what is reckoned."""
+    p = q.parameter
+    ends = sorted(q.values_in(volume)[p.name] for volume in q.volumes_l)
+    low, middle, high = (value(said(q, p), figure) for figure in (ends[0], q.values[p.name], ends[1]))
+    return middle if low == high else f"{middle}, perhaps {low} to {high}"
+
+
+def takes(course: Course) -> str:
+    """Return how long a way down takes, with the two ends that an uncertain volume gives it."""
+    low, high = (span(days) for days in course.between_days)
+    return span(course.days) if low == high else f"{span(course.days)}, perhaps {low} to {high}"
 
 
 def _pace(q: RecoveryQuestion, course: Course) -> str:

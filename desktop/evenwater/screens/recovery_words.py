@@ -7,9 +7,12 @@ from typing import Any
 
 from evenwater.engine.quantities import figure, from_canonical, significant
 from evenwater.engine.units import KINDS
-from evenwater.screens.shown import NBSP, with_unit
+from evenwater.screens.field_words import FIELD_WORDS
+from evenwater.screens.shown import NBSP, about, with_unit
 
 Params = Mapping[str, Any]
+# Below this [canonical unit] two reckonings of nothing differ.
+_NOISE = 1e-9
 
 
 def value(p: Params, canonical: float) -> str:
@@ -38,6 +41,17 @@ def per_day(p: Params, canonical: float) -> str:
     return f"{value({**p, 'unit': 'ppt'} if p['unit'].startswith('SG') else p, canonical)} per day"
 
 
+def change(p: Params, canonical: float) -> str:
+    """Write how far a value moves; of a specific gravity in ppt, and nothing that is only noise."""
+    unit = "ppt" if p["unit"].startswith("SG") else p["unit"]
+    return value({**p, "unit": unit}, canonical if canonical > _NOISE else 0.0)
+
+
+def missing(path: str) -> str:
+    """Return what is still to be filled in, as a sentence."""
+    return f"Still to be filled in: {FIELD_WORDS.get(path, path.rpartition('.')[2].replace('_', ' '))}."
+
+
 def _and(names: Any) -> str:
     items = [str(name).replace("_", " ") for name in names]
     return items[0] if len(items) == 1 else f"{', '.join(items[:-1])} and {items[-1]}"
@@ -59,6 +73,21 @@ SENTENCES: dict[str, Callable[[Params], str]] = {
     ),
     "recovery_not_high": lambda p: (
         f"{p['parameter'].capitalize()} at {value(p, p['value'])} is not above its target of {value(p, p['target'])}. There is nothing to bring down."
+    ),
+    "recovery_implausible": lambda p: (
+        f"A value of {value(p, p['value'])} is not likely for the {p['parameter']} of "
+        f"{'new water' if p['new_water'] else 'a tank before anything ran in'}. "
+        f"Likely are {value(p, p['low'])} to {value(p, p['high'])}. Look at the unit, or test again."
+    ),
+    "recovery_new_water_outside": lambda p: (
+        f"The new water has {value(p, p['value'])} of {p['parameter']}, outside the hard limits of {value(p, p['low'])} to {value(p, p['high'])}. "
+        "Use other new water, or put it right first."
+    ),
+    "recovery_volume": lambda p: (
+        f"The net volume may be anything from {about(1000.0 * p['low_l'])} to {about(1000.0 * p['high_l'])}. Every limit here holds at both ends."
+    ),
+    "recovery_ph_not_followed": lambda p: (
+        "The pH is not followed along an exchange. Test it with every other test, and slow down if it moves by more than 0.2 in an hour."
     ),
     "recovery_raises_nothing": lambda p: (
         "This stock raises nothing that is reckoned here. Stop the pump, test the water, and ask somebody who knows the chemical."
@@ -125,6 +154,25 @@ STOP = {
     "test": "Test alkalinity, calcium, magnesium, pH and salinity now, in water taken far from the outlet. Note the time.",
     "call": "Call whoever is in charge of the system, and tell what ran in, how much and when.",
 }
+# The same in letters that are read from 2 m.
+SHORT = {
+    "pump_off": "Pump off. Pull its plug.",
+    "line_out": "Line out of the jug.",
+    "no_counter_dose": "Dose nothing against it.",
+    "no_acid": "Add no acid.",
+    "test": "Test the water now.",
+    "call": "Call the keeper.",
+}
+# And in two words each, where the paper is a hand wide.
+SHORTEST = {
+    "pump_off": "Pump off",
+    "line_out": "Line out",
+    "no_counter_dose": "No doses",
+    "no_acid": "No acid",
+    "test": "Test water",
+    "call": "Call keeper",
+}
+POSSIBLE, AFTER_TEST, NOT_PROPOSED = "possible", "only after a new test", "not proposed"
 CHOICES = {
     "hold": "Hold the doses and wait",
     "exchange": "Exchange water, not counting on any use",
@@ -137,3 +185,21 @@ EXCHANGED = "New water goes in as fast as old water goes out, far from the anima
 def names(items: Any) -> str:
     """Join names as a sentence does: a, b and c."""
     return _and(items)
+
+
+# What the fields of a recovery are called where undo speaks of them.
+RECOVERY_FIELDS = {
+    "ran_in": "how much ran in",
+    "most_per_day": "the most that is exchanged in a day",
+    "cloudy": "whether the water is cloudy",
+    "white_film": "whether there is a white film",
+    "measured": "the reading",
+    "target": "the target",
+    "chosen": "the way that was chosen",
+    **{
+        f"hold_{name}": f"whether {name} is held"
+        for name in (
+            "alkalinity", "calcium", "magnesium", "potassium", "strontium", "iodide", "nitrate", "phosphate", "salinity",
+        )
+    },
+}  # fmt: skip

@@ -6,9 +6,12 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from evenwater.engine.reasons import Reason
+from evenwater.screens.exchange_fields import undo_words
 from evenwater.screens.field_words import FIELD_WORDS
+from evenwater.screens.foods_words import FOOD_WORDS
 from evenwater.screens.jug_field_words import JUG_FIELDS
 from evenwater.screens.pump_words import PUMP_WORDS
+from evenwater.screens.recovery_words import RECOVERY_FIELDS
 
 _SENTENCES: dict[str, Callable[[Mapping[str, Any]], str]] = {
     "store.read_only": lambda p: "The log cannot be written: the file or its folder is read-only.",
@@ -18,6 +21,12 @@ _SENTENCES: dict[str, Callable[[Mapping[str, Any]], str]] = {
     "store.damaged": lambda p: (
         "The log file is damaged. Nothing was changed in it; "
         + (f"its newest backup is {p['backup']}." if p.get("backup") else "no backup was found beside it.")
+    ),
+    "store.moved": lambda p: (
+        f"The log is no longer at its place, {p['file']}. What you type is kept here; put it back there, then go on."
+    ),
+    "store.unreadable": lambda p: (
+        "Something in the log is damaged and cannot be read. The rest is used; the list of copies may hold it whole."
     ),
     "store.failed": lambda p: "The log could not be used. What you type is kept here; try again.",
     "store.foreign": lambda p: "That file is not a log of Evenwater. Nothing was changed in it.",
@@ -61,6 +70,9 @@ _KINDS = {
     "calibration": "calibration",
     "level": "level",
     "absence": "date of return",
+    "food": "food",
+    "water": "exchange",
+    "recovery": "recovery",
 }
 _TABLES = {"system": "system", "batch": "additive", "pump": "pump", "correction": "change"}
 # What the log and the plans do, by the code of the step.
@@ -112,6 +124,7 @@ _OTHER = {
     "first_at": "the hour of the first dose",
     **PUMP_WORDS,
     **JUG_FIELDS,
+    **RECOVERY_FIELDS,
 }
 
 
@@ -138,6 +151,10 @@ def field_words(kind: str, field: str) -> str:
     """
     if kind == "correction" and field == "pump":
         return "the pump"
+    if kind == "water":
+        return undo_words(field)
+    if kind == "food" and field in FOOD_WORDS:
+        return FOOD_WORDS[field]
     return FIELD_WORDS.get(f"{_TABLES.get(kind, '')}.{field}") or _OTHER.get(field, field.replace("_", " "))
 
 

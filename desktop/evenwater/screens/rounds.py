@@ -6,11 +6,13 @@ from collections.abc import Iterable
 from datetime import datetime
 
 from evenwater.engine.catalogue import Catalogue
+from evenwater.screens.rounds_foods import foods, kept_food
 from evenwater.screens.rounds_jugs import jugs
 from evenwater.screens.rounds_plans import cards, plans
 from evenwater.screens.rounds_room import (
     CARD,
     DUE,
+    FOOD,
     JUG,
     ORDER,
     PLAN,
@@ -22,6 +24,7 @@ from evenwater.screens.rounds_room import (
     Duty,
     Followed,
     Hanging,
+    KeptFood,
     LastReading,
     Room,
 )
@@ -30,6 +33,7 @@ from evenwater.screens.rounds_tests import tests
 __all__ = [
     "CARD",
     "DUE",
+    "FOOD",
     "JUG",
     "PLAN",
     "SOON",
@@ -40,10 +44,12 @@ __all__ = [
     "Duty",
     "Followed",
     "Hanging",
+    "KeptFood",
     "LastReading",
     "Room",
     "duties",
     "headline",
+    "kept_food",
 ]
 
 
@@ -70,6 +76,7 @@ def duties(room: Room, catalogue: Catalogue, now: datetime) -> tuple[Duty, ...]:
         *cards(room, clock),
         *tests(room, catalogue, clock),
         *jugs(room, clock),
+        *foods(room, clock),
         *room.at_pumps,
     )
     return tuple(sorted(found, key=_order))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import dataclass
-from datetime import UTC, datetime, timedelta, tzinfo
+from datetime import UTC, date, datetime, timedelta, tzinfo
 
 from evenwater.screens.shown import date_time, date_words
 
@@ -15,7 +15,7 @@ ORDER = (WRONG, DUE, SOON)
 AHEAD, RUNS_OUT_AHEAD = timedelta(days=2), timedelta(days=5)
 
 # What a line is about; with the record and the subject it tells one line from every other.
-CARD, TEST, JUG, PLAN = "card", "test", "jug", "plan"
+CARD, TEST, JUG, PLAN, FOOD = "card", "test", "jug", "plan", "food"
 
 
 @dataclass(frozen=True)
@@ -113,8 +113,24 @@ class Followed:
 
 
 @dataclass(frozen=True)
+class KeptFood:
+    """A food with the last day on which it may be used and the day its jug is empty, None of what nobody knows; ``given`` unless paused."""
+
+    food_id: str
+    name: str
+    last_day: date | None
+    empty: date | None
+    given: bool = True
+
+    @property
+    def system_id(self) -> str:
+        """The system that it is given to."""
+        return self.food_id.partition(":")[0]
+
+
+@dataclass(frozen=True)
 class Room:
-    """All that decides what is due: names of the systems by id, readings, cards, jugs, plans, what is corrected, and what is due at pumps."""
+    """All that decides what is due: names of the systems by id, readings, cards, jugs, plans, what is corrected, foods, and what is due at pumps."""
 
     systems: Mapping[str, str]
     readings: tuple[LastReading, ...]
@@ -123,6 +139,7 @@ class Room:
     jugs: tuple[Contents, ...]
     plans: tuple[Followed, ...] = ()
     at_pumps: tuple[Duty, ...] = ()
+    foods: tuple[KeptFood, ...] = ()
 
 
 @dataclass(frozen=True)

@@ -8,16 +8,19 @@ from typing import Any
 from evenwater.engine.quantities import figure, significant
 from evenwater.engine.reasons import Reason
 from evenwater.engine.units import KINDS
+from evenwater.engine.visible import quoted
 from evenwater.screens.calibration_words import SENTENCES as _CALIBRATION
 from evenwater.screens.consumption_words import OF_VALUES
 from evenwater.screens.consumption_words import SENTENCES as _CONSUMPTION
 from evenwater.screens.exchange_words import SENTENCES as _EXCHANGE
 from evenwater.screens.field_words import FIELD_WORDS
 from evenwater.screens.following_words import OF_VALUES as _FOLLOWING
+from evenwater.screens.foods_words import SENTENCES as _FOODS
 from evenwater.screens.jug_words import SENTENCES as _JUG
 from evenwater.screens.recovery_words import SENTENCES as _RECOVERY
 from evenwater.screens.shown import NBSP, Shown, about, date_time, dose, with_unit
 from evenwater.screens.timetable_words import SENTENCES as _TIMETABLE
+from evenwater.screens.together_words import SENTENCES as _TOGETHER
 from evenwater.screens.upkeep_words import SENTENCES as _UPKEEP
 
 Params = Mapping[str, Any]
@@ -321,12 +324,31 @@ def _below_smallest(p: Params) -> str:
 
 
 # Tables whose sentences need no unit of the keeper.
-_PLAIN = (_ENTRY, _STOCK, _CHEMISTRY, _UPKEEP, _CONSUMPTION, _CALIBRATION, _TIMETABLE, _JUG, _EXCHANGE, _RECOVERY)
+_PLAIN = (
+    _ENTRY,
+    _STOCK,
+    _CHEMISTRY,
+    _UPKEEP,
+    _CONSUMPTION,
+    _CALIBRATION,
+    _TIMETABLE,
+    _JUG,
+    _EXCHANGE,
+    _RECOVERY,
+    _FOODS,
+    _TOGETHER,
+)
 
 
 def known(code: str) -> bool:
     """Return whether there is a sentence for a code."""
     return any(code in table for table in (*_PLAIN, _PLAN))
+
+
+def _fit(value: object) -> object:
+    if isinstance(value, tuple):
+        return tuple(map(_fit, value))
+    return quoted(value) if isinstance(value, str) else value
 
 
 def sentence(reason: Reason, shown: Shown | None = None) -> str:
@@ -349,9 +371,11 @@ def sentence(reason: Reason, shown: Shown | None = None) -> str:
     KeyError
         When the code has no sentence, or needs a unit that was not given.
     """
+    # What was typed may be of any length and have any signs in it.
+    params = {name: _fit(value) for name, value in reason.params.items()}
     for table in _PLAIN:
         if reason.code in table:
-            return table[reason.code](reason.params)
+            return table[reason.code](params)
     if shown is None:
         raise KeyError(reason.code)
-    return _PLAN[reason.code](reason.params, shown)
+    return _PLAN[reason.code](params, shown)

@@ -41,7 +41,16 @@ class Saver(QObject):
         self._waiting = WaitingLine()
         self._failing = False
         self._backup_fault = store.backup_fault
-        self._undo_state = UndoState(store.can_undo(), store.can_redo())
+        self._undo_state = self._undo_at_first()
+
+    def _undo_at_first(self) -> UndoState:
+        try:
+            return UndoState(self._store.can_undo(), self._store.can_redo())
+        except StoreError as error:
+            if error.reason.code != "store.unreadable":
+                raise
+            # Only the way back is damaged; what it led to is there.
+            return UndoState(None, None)
 
     def commit_point(self) -> None:
         """End the typing in a field, as when the focus leaves it or Enter is pressed."""

@@ -9,7 +9,7 @@ from typing import Literal
 
 from evenwater.store.batches import belongs
 from evenwater.store.database import Database, Row
-from evenwater.store.errors import refused
+from evenwater.store.errors import of_row, refused
 from evenwater.store.steps import instant_from, instant_text
 from evenwater.store.tables import CardRow
 
@@ -144,6 +144,7 @@ _COLUMNS = (
 )
 
 
+@of_row
 def _card(row: Row) -> Card:
     plan_id, version, system_id, parameter, issued, valid_until, body, state, batch_id = row
     times = instant_from(issued), instant_from(valid_until)

@@ -38,7 +38,10 @@ class Database:
 
     @property
     def connection(self) -> sqlite3.Connection:
-        """The driver's connection, for the backup interface."""
+        """The driver's connection, for the backup interface; ``StoreError`` on a log that is closed."""
+        if self._peewee.is_closed():
+            # peewee would open another one on the quiet.
+            raise refused("store.failed", file=self.name, detail="the log is closed")
         connection: sqlite3.Connection = self._peewee.connection()  # type: ignore[no-untyped-call]
         return connection
 
@@ -75,22 +78,18 @@ class Database:
         here from inside such a transaction is refused with ``"store.locked"``, as another window
         would be: what is done there could be rolled back with the rest although it was said to be saved.
         """
-        if self._peewee.in_transaction():
+        if self.connection.in_transaction:
             raise refused("store.locked", file=self.name, detail="a transaction is open")
-        failure: BaseException | None = None
         with translated(self.name):
+            self._peewee.begin("IMMEDIATE")
             try:
-                with self._peewee.transaction("IMMEDIATE"):
-                    try:
-                        yield
-                    except BaseException as error:
-                        failure = error
-                        raise
-            except peewee.OperationalError:
-                # On a full disk SQLite rolls back by itself, and that there is nothing left to roll back is no news.
-                if failure is None or self.connection.in_transaction:
-                    raise
-                raise failure from None
+                yield
+                self._peewee.commit()
+            except BaseException:
+                # On a full disk SQLite has rolled back by itself, be it in a statement or in the commit.
+                if self.connection.in_transaction:
+                    self._peewee.rollback()
+                raise
 
     @contextmanager
     def reading(self) -> Iterator[None]:

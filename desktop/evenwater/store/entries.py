@@ -14,6 +14,7 @@ from typing import Literal, get_args
 
 from evenwater.engine.quantities import Typed
 from evenwater.store.database import Row
+from evenwater.store.errors import of_row
 from evenwater.store.steps import Scope, instant_text
 
 EntryKind = Literal["reading", "dose", "exchange", "note", "calibration", "batch"]
@@ -192,10 +193,13 @@ def fields_of(text: str) -> dict[str, Typed]:
     return {n: Typed(given) if isinstance(given, str) else Typed(*given) for n, given in json.loads(text).items()}
 
 
+@of_row
 def entry_of(row: Row) -> Entry:
     """Read a row: system_id, kind, subject, at_us, id, who, fields, value, logged_us."""
     system_id, kind, subject, at_us, entry_id, who, fields, value, logged_us = row
     typed = fields_of(fields)
+    if not isinstance(subject, str) or not isinstance(who, str):
+        raise TypeError("a text of an entry is none")
     return Entry(entry_id, system_id, kind, subject, instant(at_us), who, typed, value, instant(logged_us))
 
 

@@ -11,7 +11,7 @@ from operator import attrgetter
 import numpy as np
 from numpy.typing import NDArray
 
-from evenwater.store.database import Database
+from evenwater.store.database import Database, Row
 from evenwater.store.entries import (
     ENTRY_KINDS,
     Entry,
@@ -25,6 +25,7 @@ from evenwater.store.entries import (
     near,
     total_ml,
 )
+from evenwater.store.errors import of_row
 from evenwater.store.steps import Scope
 
 _OLDEST_FIRST = """SELECT system_id, kind, subject, at_us, id, who, fields, value, logged_us FROM entry
@@ -81,6 +82,11 @@ def columns_of(entries: Iterable[Entry]) -> Columns:
 def _columns(rows: Sequence[tuple[int, float]]) -> Columns:
     table = np.fromiter(chain.from_iterable(rows), np.float64, 2 * len(rows)).reshape(-1, 2)
     return table[:, 0] / 1e6, table[:, 1].copy()
+
+
+@of_row
+def _version(row: Row) -> Version:
+    return Version(entry_of(row[:9]), instant(row[9]), row[10], row[11], bool(row[12]))
 
 
 class LogReader:
@@ -190,10 +196,7 @@ class LogReader:
 
     def history(self, entry_id: str) -> list[Version]:
         """Return what an entry said before, oldest first; empty when it was never changed."""
-        return [
-            Version(entry_of(row[:9]), instant(row[9]), row[10], row[11], bool(row[12]))
-            for row in self._database.sql(_HISTORY, entry_id)
-        ]
+        return [_version(row) for row in self._database.sql(_HISTORY, entry_id)]
 
     def _series(self, system_id: str, kinds: Sequence[EntryKind], subject: str) -> Iterator[Scope]:
         for kind in kinds:

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 import errno
 import sqlite3
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
+from functools import wraps
+from typing import ParamSpec, TypeVar
 
 import peewee
 
@@ -24,6 +26,8 @@ _BY_RESULT = {
     sqlite3.SQLITE_CANTOPEN: "store.cannot_open",
     sqlite3.SQLITE_NOTADB: "store.foreign",
 }
+_Given = ParamSpec("_Given")
+_Made = TypeVar("_Made")
 _BY_ERRNO = {errno.ENOSPC: "store.full", errno.EDQUOT: "store.full", errno.EROFS: "store.read_only"}
 
 
@@ -63,6 +67,25 @@ def translated(file: str) -> Iterator[None]:
     except (peewee.PeeweeException, sqlite3.Error) as error:
         code = _BY_RESULT.get(_result_code(error), "store.failed")
         raise refused(code, file=file, detail=str(error)) from error
+    except UnicodeDecodeError as error:
+        # Even SQLite's own words may quote the rubbish.
+        raise refused("store.damaged", file=file, backup="", detail=str(error)) from error
     except OSError as error:
         code = _BY_ERRNO.get(error.errno or 0, "store.cannot_open")
         raise refused(code, file=file, detail=str(error)) from error
+
+
+def of_row(made: Callable[_Given, _Made]) -> Callable[_Given, _Made]:
+    """Let a function that makes something of what stands in the log raise ``"store.unreadable"`` where it cannot.
+
+    SQLite keeps no check sums, so that what was rubbed out inside of a text is found only by whoever reads it.
+    """
+
+    @wraps(made)
+    def guarded(*given: _Given.args, **named: _Given.kwargs) -> _Made:
+        try:
+            return made(*given, **named)
+        except (ValueError, TypeError, LookupError, AttributeError, OverflowError) as error:
+            raise refused("store.unreadable", detail=str(error)) from error
+
+    return guarded

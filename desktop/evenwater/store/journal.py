@@ -12,6 +12,7 @@ from peewee import fn
 
 from evenwater.engine.quantities import Typed
 from evenwater.store.database import Database, Row
+from evenwater.store.errors import of_row
 from evenwater.store.steps import (
     NOTHING,
     AddRecord,
@@ -50,6 +51,7 @@ class StepJournal:
         """Return the number of the step that redo would bring back, or 0."""
         return self._number(fn.MIN(Journal.step), undone=True)
 
+    @of_row
     def step(self, number: int) -> Step | None:
         """Return step ``number`` with what it did in the order in which it was done."""
         columns = (

@@ -17,6 +17,7 @@ from evenwater.store.entries import Entry, Logged, micros
 from evenwater.store.entry_reading import LogReader
 from evenwater.store.entry_writing import EntryWriter, Moves
 from evenwater.store.journal import StepJournal
+from evenwater.store.place import Place
 from evenwater.store.plans import Plan, Plans, out_of_force
 from evenwater.store.steps import PlanState, Step, utc_now
 
@@ -48,6 +49,7 @@ class LogBook(LogReader):
         self._entries = EntryWriter(database)
         self._plans = Plans(database)
         self._copies = DailyCopies(database, file)
+        self._place = Place(file)
         self._copies.keep_up(clock.now())
 
     def log(self, entries: Sequence[Entry]) -> Logged:
@@ -181,6 +183,7 @@ class LogBook(LogReader):
         return gone
 
     def _writing(self) -> AbstractContextManager[None]:
+        self._place.check()
         return self._database.writing()
 
     def _carry_out(self, code: str, change: Callable[[int], Moves]) -> Moves:

@@ -14,6 +14,9 @@ from evenwater.store.errors import StoreError, refused
 
 Migration = Callable[[Database], None]
 
+# The step is well then; there is more to do about the disk than to say that the step failed.
+_OF_THE_DISK = ("store.full", "store.io", "store.read_only")
+
 
 def _first_tables(database: Database) -> None:
     """Version 1: records with values, the journal of edits, and the cards that were issued."""
@@ -217,7 +220,7 @@ def migrate(database: Database, migrations: Sequence[Migration]) -> None:
     ------
     StoreError
         ``"store.newer"`` when the file has a version this program does not know;
-        ``"store.migration_failed"`` when a step fails, and then the file is as it was.
+        ``"store.migration_failed"`` when a step fails, or what the disk says; the file is then as it was.
     """
     newest = len(migrations)
     with database.writing():
@@ -227,6 +230,8 @@ def migrate(database: Database, migrations: Sequence[Migration]) -> None:
             try:
                 step(database)
             except StoreError as error:
+                if error.reason.code in _OF_THE_DISK:
+                    raise
                 raise refused(
                     "store.migration_failed", file=database.name, version=number, detail=error.reason.code
                 ) from error

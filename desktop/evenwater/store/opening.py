@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import os
+import sqlite3
 import struct
 import uuid
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from contextlib import closing, contextmanager, suppress
 from datetime import datetime
 from pathlib import Path
 
@@ -41,9 +43,9 @@ def open_file(file: Path, migrations: Sequence[Migration], now: datetime, busy_s
     if not os.path.lexists(file):
         _make(file, migrations, busy_seconds)
     recognise(file)
-    database = _sound(file, busy_seconds)
+    with _kept_beside(file, busy_seconds):
+        database, version = _sound(file, busy_seconds, len(migrations))
     try:
-        version = version_of(database, len(migrations))
         if version < len(migrations):
             copy_before_migration(database, file, version, now)
             migrate(database, migrations)
@@ -129,8 +131,8 @@ def recognise(file: Path) -> None:
         raise refused("store.foreign", file=str(file))
 
 
-def _sound(file: Path, busy_seconds: float) -> Database:
-    """Open the file and let SQLite check it: every page of a small log, the records of a large one.
+def _sound(file: Path, busy_seconds: float, newest: int) -> tuple[Database, int]:
+    """Open the file and let SQLite check it: every page of a small log, the records of a large one; return its version too.
 
     The entries of a large log are checked with its daily copy, beside the work; what is damaged in
     them is refused as damaged when it is read.
@@ -140,11 +142,7 @@ def _sound(file: Path, busy_seconds: float) -> Database:
             raise _damaged(file)
         database = Database(f"{file.absolute().as_uri()}?mode=rw", str(file), busy_seconds)
         try:
-            checks = ["integrity_check(1)"]
-            if not is_small(file):
-                tables = database.sql("SELECT name FROM sqlite_master WHERE type = 'table'")
-                checks = [f"integrity_check({name})" for (name,) in tables if name in _SMALL_TABLES]
-            answers = {database.pragma(check) for check in checks}
+            version = _checked(database, file, newest)
         except BaseException:
             database.close()
             raise
@@ -152,10 +150,46 @@ def _sound(file: Path, busy_seconds: float) -> Database:
         if error.reason.code in ("store.damaged", "store.foreign", "store.failed"):
             raise _damaged(file) from error
         raise
-    if answers != {"ok"}:
-        database.close()
+    return database, version
+
+
+def _checked(database: Database, file: Path, newest: int) -> int:
+    checks = ["integrity_check(1)"]
+    if not is_small(file):
+        tables = database.sql("SELECT name FROM sqlite_master WHERE type = 'table'")
+        checks = [f"integrity_check({name})" for (name,) in tables if name in _SMALL_TABLES]
+    if {database.pragma(check) for check in checks} != {"ok"}:
         raise _damaged(file)
-    return database
+    version = version_of(database, newest)
+    if version < min(1, newest):
+        # A log has its version before it has its name.
+        raise _damaged(file)
+    return version
+
+
+def _left_beside(file: Path) -> bool:
+    """Say whether a program that was ended has left saved work beside the log."""
+    beside = file.with_name(f"{file.name}-wal")
+    with translated(str(file)):
+        return beside.exists() and beside.stat().st_size > 0
+
+
+@contextmanager
+def _kept_beside(file: Path, busy_seconds: float) -> Iterator[None]:
+    """Let what a program left beside the log stay there, whatever comes of the log inside the block.
+
+    The last to close a log moves that into it, even into a damaged one, unless it may only read. So a reader closes last.
+    """
+    if not _left_beside(file):
+        yield
+        return
+    # Not by ``Database``: what it sets reads the tables' descriptions, and those may be what is damaged.
+    address = f"{file.absolute().as_uri()}?mode=ro"
+    with translated(str(file)), closing(sqlite3.connect(address, uri=True, timeout=busy_seconds)) as reader:
+        # In a folder that cannot be written to, opening the log says more.
+        with suppress(sqlite3.Error):
+            reader.execute("PRAGMA schema_version").fetchone()
+        yield
 
 
 def cut_short(file: Path) -> bool:
@@ -165,8 +199,7 @@ def cut_short(file: Path) -> bool:
     done again.
     """
     with translated(str(file)):
-        beside = file.with_name(f"{file.name}-wal")
-        if beside.exists() and beside.stat().st_size:
+        if _left_beside(file):
             return False
         with file.open("rb") as stream:
             header = stream.read(_HEADER_BYTES)

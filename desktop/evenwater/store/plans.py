@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from datetime import datetime
 
 from evenwater.store.database import Database, Row
-from evenwater.store.errors import refused
+from evenwater.store.errors import of_row, refused
 from evenwater.store.steps import PlanChange, PlanState, instant_from, instant_text
 from evenwater.store.tables import PlanRow, Record
 
@@ -128,6 +128,7 @@ _COLUMNS = (
 )
 
 
+@of_row
 def _plan(row: Row) -> Plan:
     plan_id, system_id, parameter, started, body, ended, reason = row
     return Plan(

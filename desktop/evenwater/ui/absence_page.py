@@ -10,9 +10,9 @@ from evenwater.screens.absence_view import AbsenceView
 from evenwater.screens.views import Message
 from evenwater.ui.answer_parts import MessageList
 from evenwater.ui.jug_panels import show_words, words_label
+from evenwater.ui.table import Table
 from evenwater.ui.text_field import TextField
 from evenwater.ui.theme import GRID, pixels, set_role
-from evenwater.ui.upkeep_sheet import Table
 
 _FIELD_WIDTH = 260
 _HEADS = ("Jug", "Before you leave", "Why")

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import json
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from datetime import datetime
 from pathlib import Path
 from typing import Any
@@ -27,6 +27,11 @@ from evenwater.ui.theme import set_role
 NOT_A_PLAN = "NOT A PLAN"
 
 
+def nothing_against() -> str:
+    """Return no objection."""
+    return ""
+
+
 class CardActions(QObject):
     """Owns the buttons of the card, and of the contingency cards beside it, and does what they say.
 
@@ -36,10 +41,12 @@ class CardActions(QObject):
     told = Signal(str)
     look = Signal()
 
-    def __init__(self, document: Document, dialogs: Dialogs, owner: QWidget) -> None:
-        """Make the buttons over ``owner``."""
+    def __init__(
+        self, document: Document, dialogs: Dialogs, owner: QWidget, against: Callable[[], str] = nothing_against
+    ) -> None:
+        """Make the buttons over ``owner``; ``against`` says why the plan that is shown must not be followed."""
         super().__init__(owner)
-        self._document, self._dialogs = document, dialogs
+        self._document, self._dialogs, self._against = document, dialogs, against
         self._plan: correct.Plan | None = None
         self._last: correct.Plan | None = None
         self._system = ""
@@ -115,7 +122,7 @@ class CardActions(QObject):
         self.contingency.close()
 
     def _save(self) -> None:
-        if self._plan is not None:
+        if self._plan is not None and self._allowed():
             self._dialogs.save_pdf(f"dose card {self._plan.plan_id}.pdf", self.write)
 
     def write(self, path: Path) -> None:
@@ -131,7 +138,7 @@ class CardActions(QObject):
         self.told.emit(f"Card {card.plan_id} saved as {path.name}. Take down the older one.")
 
     def _print(self) -> None:
-        if self._plan is not None and not self._dialogs.printer(self.send):
+        if self._plan is not None and self._allowed() and not self._dialogs.printer(self.send):
             self.told.emit("No printer is set up on this computer. Save the card as PDF instead.")
 
     def send(self, printer: QPrinter) -> None:
@@ -145,6 +152,13 @@ class CardActions(QObject):
             self.told.emit(room_words.sentence(error.reason))
             return
         self.told.emit(f"Card {card.plan_id} sent to the printer. Take down the older one.")
+
+    def _allowed(self) -> bool:
+        """Say whether the card may hang on the stand beside everything else that runs."""
+        why = self._against()
+        if why:
+            self.told.emit(f"No card is made. {why}")
+        return not why
 
     def _register(self) -> bool:
         """Note the card as hanging on the stand before it can; older ones become void."""

@@ -30,6 +30,8 @@ from evenwater.ui.quantity_field import QuantityField
 from evenwater.ui.shared_pump import shared
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.theme import GRID, pixels, set_role
+from evenwater.ui.together_panel import TogetherPanel
+from evenwater.ui.too_high import TooHigh
 from evenwater.ui.void_cards import VoidCards
 
 CHART_HEIGHT = 288
@@ -42,11 +44,13 @@ NOTHING_YET = "The ramp appears here as soon as the question is complete."
 class CorrectSheet(QWidget):
     """Shows one system's correction of one parameter.
 
-    ``system_wanted`` carries the id of a system that undo or redo has changed, ``reading_wanted`` a parameter to test.
+    ``system_wanted`` carries the id of a system that undo or redo has changed, ``reading_wanted`` a parameter to test,
+    ``recovery_wanted`` one that is too high.
     """
 
     system_wanted = Signal(str)
     reading_wanted = Signal(str)
+    recovery_wanted = Signal(str)
 
     def __init__(
         self, document: Document, catalogue: Catalogue, learning: Learning, plans: Plans, parent: QWidget | None = None
@@ -61,11 +65,14 @@ class CorrectSheet(QWidget):
         self._messages: Mapping[str, Message] = {}
         self.form = CorrectForm(catalogue, self)
         self.answer = AnswerPanel(self)
+        self.too_high = TooHigh(self)
+        self.answer.add_action(self.too_high)
         self.chart = RampChart(self, zone=LocalZone())
         self.header = SheetHeader(document, self)
         self.void = VoidCards(document, catalogue, self)
         self.followed = FollowPage(document, catalogue, plans, self)
-        self.buttons = PlanButtons(document, catalogue, self.followed, self)
+        self.plans_together = TogetherPanel(document, catalogue, learning, plans, self, brief=True)
+        self.buttons = PlanButtons(document, catalogue, self.followed, self.plans_together.together, self)
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
         self._soon.setInterval(0)
@@ -83,10 +90,11 @@ class CorrectSheet(QWidget):
         self._right = right = QVBoxLayout(side)
         right.setContentsMargins(0, 0, 0, 0)
         right.setSpacing(GRID)
-        for part in (self.void, self.followed.strip, self.answer, self.buttons):
+        for part in (self.void, self.followed.strip, self.plans_together.stops, self.answer, self.buttons):
             right.addWidget(part)
         right.addWidget(self.chart, 1)
         right.addWidget(self.followed, 1)
+        right.addWidget(self.plans_together)
         self._side = Column(side, self)
         middle = QHBoxLayout()
         middle.setSpacing(2 * GRID)
@@ -108,10 +116,12 @@ class CorrectSheet(QWidget):
         self.answer.offerChosen.connect(self._take_offer)
         self.chart.paceDragged.connect(self._drag_pace)
         self.chart.paceCommitted.connect(self._commit_pace)
-        for part in (self.buttons, self.followed):
+        for part in (self.buttons, self.followed, self.plans_together):
             part.told.connect(self.header.tell)
         self.followed.turned.connect(self._turned)
         self.followed.reading_wanted.connect(self.reading_wanted)
+        for source in (self.too_high, self.followed):
+            source.recovery_wanted.connect(self.recovery_wanted)
         self.header.travelled.connect(self._travelled)
         self._soon.timeout.connect(self.recompute)
         for slot in (self.recompute, self.followed.refresh):
@@ -135,6 +145,7 @@ class CorrectSheet(QWidget):
             part.setEnabled(bool(system_id))
         self.header.show_system(system_id)
         self.void.show_system(system_id)
+        self.plans_together.show_system(system_id)
         self._show_parameter(self.records.parameter)
 
     def show_parameter(self, name: str) -> None:
@@ -196,6 +207,7 @@ class CorrectSheet(QWidget):
         """End what is being typed and close the card's window."""
         self._document.commit_point()
         self.buttons.settle()
+        self.plans_together.settle()
 
     # Reckoning
 
@@ -221,6 +233,7 @@ class CorrectSheet(QWidget):
         # The cautions stand in the form, between the chemical and its numbers.
         self.answer.render(replace(view, cautions=()))
         self._show_messages(found.view.messages)
+        self.too_high.judge(found.view.messages, self.records)
         # Settle the heights now: else every level of the layout asks for a pass, and the ramp is drawn for each.
         self._right.activate()
         if found.chart is not None:
@@ -233,6 +246,7 @@ class CorrectSheet(QWidget):
             # In the middle of a number the last ramp stays, greyed, and says that it is not of this question.
             self.chart.set_stale(True)
         self.buttons.offer(self._plan, self.records.system, raw, now, self.records.id_of("batch"))
+        self.plans_together.together.stand(self.records.system, self._plan if self.followed.isHidden() else None)
         parameter, system = self.records.shown_parameter(), self.records.values("system")
         self._show_surroundings(parameter, system)
 

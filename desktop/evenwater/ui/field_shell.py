@@ -33,6 +33,7 @@ from PySide6.QtWidgets import (
 from evenwater.screens.views import Message, Offer
 from evenwater.ui.answer_parts import MessageRow
 from evenwater.ui.paper_style import draw_frame, draw_sign
+from evenwater.ui.plain_text import plain_tip
 from evenwater.ui.theme import FIELD_HEIGHT, GRID, pixels, scaled, set_role, tokens_of
 
 _SLIP_WIDTH = 340
@@ -86,7 +87,7 @@ class NoteLine(QWidget):
         """Show a text; ``sign`` is "stop", "ink" or empty."""
         if (text, sign) != (self.text, self.sign):
             self.text, self.sign = text, sign
-            self.setToolTip("" if self.fits() else text)
+            self.setToolTip("" if self.fits() else plain_tip(text))
             self.update()
 
     def fits(self) -> bool:

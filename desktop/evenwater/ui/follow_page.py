@@ -32,12 +32,13 @@ _SHOW_PLAN, _SHOW_NEW = "Show the &plan", "Show a new &correction"
 class FollowPage(QWidget):
     """Shows the followed plan of one system and parameter, where there is one; ``strip`` stands above either page.
 
-    ``turned`` carries whether the plan is shown, and not a new correction; ``reading_wanted`` the parameter to test;
-    ``told`` a sentence for the status line.
+    ``turned`` carries whether the plan is shown, and not a new correction; ``reading_wanted`` the parameter to test,
+    ``recovery_wanted`` the one that is too high; ``told`` a sentence for the status line.
     """
 
     turned = Signal(bool)
     reading_wanted = Signal(str)
+    recovery_wanted = Signal(str)
     told = Signal(str)
 
     def __init__(self, document: Document, catalogue: Catalogue, plans: Plans, parent: QWidget) -> None:
@@ -59,7 +60,10 @@ class FollowPage(QWidget):
         self.test, self.again, self.end = (
             self._button(words, self) for words in ("&Note a reading", "Plan a&gain from the reading", "&End this plan")
         )
+        self.recover = self._button("It is too high: see &Recovery", self)
+        set_role(self.recover, "large")
         self._lay_out()
+        self.recover.clicked.connect(self._recover)
         self.turn.clicked.connect(self._turn)
         self.test.clicked.connect(self._test)
         self.again.clicked.connect(self._plan_again)
@@ -79,7 +83,7 @@ class FollowPage(QWidget):
         row.setSpacing(GRID)
         row.addWidget(self._said, 1)
         row.addWidget(self.turn, 0, Qt.AlignmentFlag.AlignTop)
-        for button in (self.test, self.again, self.end):
+        for button in (self.test, self.again, self.end, self.recover):
             self.answer.add_action(button)
         self.chart.setMinimumHeight(pixels(self.font(), _CHART_HEIGHT))
         self._column = column = QVBoxLayout(self)
@@ -155,6 +159,7 @@ class FollowPage(QWidget):
         view = self._view
         self.again.setEnabled(view is not None and view.last is not None)
         over = view is None or view.state in _OVER
+        self.recover.setVisible(view is not None and view.state == "stop")
         for button, main in ((self.test, not over), (self.end, over), (self.again, False)):
             set_role(button, "main" if main else "large")
         if view is None:
@@ -177,6 +182,9 @@ class FollowPage(QWidget):
 
     def _test(self) -> None:
         self.reading_wanted.emit(self._parameter)
+
+    def _recover(self) -> None:
+        self.recovery_wanted.emit(self._parameter)
 
     def _plan_again(self) -> None:
         """Put the last reading into the correction, as one step, and show what follows from it."""

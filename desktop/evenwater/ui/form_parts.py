@@ -53,6 +53,8 @@ class Cells(QGridLayout):
         self.setHorizontalSpacing(GRID)
         self.setVerticalSpacing(GRID // 2)
         self._cells: list[tuple[QWidget, int]] = []
+        self._columns = 0
+        self._placed: list[tuple[QWidget, int, int, int]] = []
 
     def put(self, widget: QWidget, span: int = 1) -> QWidget:
         """Add a field that is ``span`` columns wide."""
@@ -61,17 +63,23 @@ class Cells(QGridLayout):
 
     def arrange(self, columns: int) -> None:
         """Place the fields anew; those that are hidden by their own choice take no room."""
+        places: list[tuple[QWidget, int, int, int]] = []
         row = column = 0
-        for widget, _ in self._cells:
-            self.removeWidget(widget)
         for widget, span in self._cells:
             if widget.isHidden():
                 continue
             wide = min(span, columns)
             if column + wide > columns:
                 row, column = row + 1, 0
-            self.addWidget(widget, row, column, 1, wide)
+            places.append((widget, row, column, wide))
             column += wide
+        if (columns, places) == (self._columns, self._placed):
+            return
+        for widget, *_ in self._placed:
+            self.removeWidget(widget)
+        for widget, row, column, wide in places:
+            self.addWidget(widget, row, column, 1, wide)
+        self._columns, self._placed = columns, places
         for number in range(COLUMNS):
             self.setColumnStretch(number, 1 if number < columns else 0)
 

@@ -16,8 +16,9 @@ from evenwater.ui.log_export import LogExport
 from evenwater.ui.progress import ProgressRow, Ticket
 from evenwater.ui.records_pane import SYSTEMS, name_of
 
-# What some file system takes for something else.
-_NO_NAME = re.compile(r'[\0-\x1f<>:"/\\|?*]')
+# What no name of a file may have in it somewhere, or nobody would see; and what is left of a long one [letters].
+_NO_NAME = re.compile(r'[\0-\x1f\x7f-\x9f<>:"/\\|?*\u200b-\u200f\u2028-\u202e\u2066-\u2069\ufeff\ud800-\udfff]')
+_LONGEST_NAME = 60
 
 
 class LogTransfer(QObject):
@@ -63,7 +64,7 @@ class LogTransfer(QObject):
         self.page.begin(self._system, file)
 
     def _ask_where(self) -> None:
-        name = _NO_NAME.sub("", name_of(self._document, self._system, SYSTEMS)).strip(" .")
+        name = _NO_NAME.sub("", name_of(self._document, self._system, SYSTEMS))[:_LONGEST_NAME].strip(" .")
         self.dialogs.save_csv(f"{name} readings.csv".strip(), self._save)
 
     def _save(self, path: Path) -> None:

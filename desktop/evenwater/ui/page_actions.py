@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from pathlib import Path
 
 from PySide6.QtCore import QLocale, QObject, QSettings, Signal
@@ -26,9 +27,17 @@ class PageActions(QObject):
 
     told = Signal(str)
 
-    def __init__(self, named: str, words: tuple[str, str, str], dialogs: Dialogs, owner: QWidget) -> None:
+    def __init__(
+        self,
+        named: str,
+        words: tuple[str, str, str],
+        dialogs: Dialogs,
+        owner: QWidget,
+        papers: Mapping[str, Paper] = ROUND_PAPERS,
+    ) -> None:
         """Make the buttons over ``owner``: ``named`` is the page in a sentence, ``words`` are to print, to save and to look."""
         super().__init__(owner)
+        self._papers = papers
         self._named, self._dialogs, self._owner = named, dialogs, owner
         self._preview: CardPreview | None = None
         self.print, self.save, self.show = (QPushButton(text, owner) for text in words)
@@ -64,7 +73,7 @@ class PageActions(QObject):
         """Return the paper chosen last; at first what the country uses."""
         letter = QLocale().measurementSystem() == QLocale.MeasurementSystem.ImperialUSSystem
         usual = "Letter" if letter else "A4"
-        return ROUND_PAPERS.get(str(QSettings().value(self._paper_key, usual)), ROUND_PAPERS[usual])
+        return self._papers.get(str(QSettings().value(self._paper_key, usual)), self._papers[usual])
 
     def set_paper(self, name: str) -> None:
         """Keep the paper for the next page."""
@@ -111,7 +120,7 @@ class PageActions(QObject):
 
     def _look(self) -> None:
         if self._preview is None:
-            self._preview = CardPreview(self._owner, self._named.capitalize(), ROUND_PAPERS)
+            self._preview = CardPreview(self._owner, self._named.capitalize(), self._papers)
             self._preview.paper_chosen.connect(self.set_paper)
         self._preview.show()
         self._preview.raise_()

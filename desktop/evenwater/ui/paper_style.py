@@ -9,7 +9,6 @@ from PySide6.QtWidgets import (
     QProxyStyle,
     QPushButton,
     QStyle,
-    QStyleHintReturn,
     QStyleOption,
     QStyleOptionComboBox,
     QStyleOptionComplex,
@@ -80,18 +79,6 @@ class PaperStyle(QProxyStyle):
 
     def __init__(self) -> None:
         super().__init__("Fusion")
-
-    def styleHint(
-        self,
-        hint: QStyle.StyleHint,
-        option: QStyleOption | None = None,
-        widget: QWidget | None = None,
-        data: QStyleHintReturn | None = None,
-    ) -> int:
-        """Open lists below their field, never over it, so that what was chosen stays in sight."""
-        if hint == QStyle.StyleHint.SH_ComboBox_Popup:
-            return 0
-        return super().styleHint(hint, option, widget, data)
 
     def drawPrimitive(
         self,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from html import escape
 
 from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QPainter, QPaintEvent
+from PySide6.QtGui import QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QLabel, QWidget
 
 # So much of a name is seen at the least, in widths of a letter.
@@ -45,3 +45,39 @@ class ElidedLabel(QLabel):
         with QPainter(self) as painter:
             painter.setPen(self.palette().color(self.foregroundRole()))
             painter.drawText(self.contentsRect(), int(self.alignment()), text)
+
+
+class FittedLabel(QLabel):
+    """One line of plain text in the longest of several wordings that there is room for, so that none is ever cut off."""
+
+    def __init__(self, parent: QWidget) -> None:
+        """Make an empty label."""
+        super().__init__(parent)
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self._wordings: tuple[str, ...] = ()
+
+    def set_wordings(self, wordings: tuple[str, ...]) -> None:
+        """Show one of these, the longest first; where not even the last has room, none."""
+        self._wordings = wordings
+        self.setAccessibleName(wordings[0] if wordings else "")
+        self._fit()
+
+    def minimumSizeHint(self) -> QSize:
+        """Ask for no width: there is a wording for every room."""
+        return QSize(0, super().minimumSizeHint().height())
+
+    def sizeHint(self) -> QSize:
+        """Ask for the width of the longest wording."""
+        longest = self.fontMetrics().horizontalAdvance(self._wordings[0]) if self._wordings else 0
+        return QSize(longest, super().sizeHint().height())
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Choose the wording for the new width."""
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        measure, room = self.fontMetrics(), self.contentsRect().width()
+        fitting = (words for words in self._wordings if measure.horizontalAdvance(words) <= room)
+        self.setText(next(fitting, ""))
+        self.updateGeometry()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 import uuid
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -16,7 +16,7 @@ from evenwater.engine.quantities import Typed
 from evenwater.screens import correct
 from evenwater.screens.local_zone import present
 from evenwater.session import Document, Entry, Plan
-from evenwater.ui.card_actions import card_record
+from evenwater.ui.card_actions import card_record, nothing_against
 from evenwater.ui.theme import set_role
 
 # A card printed so short a time ago is the card of the plan that is started now.
@@ -28,10 +28,12 @@ class PlanActions(QObject):
 
     told = Signal(str)
 
-    def __init__(self, document: Document, catalogue: Catalogue, owner: QWidget) -> None:
-        """Make the button over ``owner``."""
+    def __init__(
+        self, document: Document, catalogue: Catalogue, owner: QWidget, against: Callable[[], str] = nothing_against
+    ) -> None:
+        """Make the button over ``owner``; ``against`` says why the plan that is shown must not be followed."""
         super().__init__(owner)
-        self._document, self._catalogue = document, catalogue
+        self._document, self._catalogue, self._against = document, catalogue, against
         self._plan: correct.Plan | None = None
         self._system = self._batch = ""
         self._raw: Mapping[str, Any] = {}
@@ -62,6 +64,10 @@ class PlanActions(QObject):
 
     def _start(self) -> None:
         if self._plan is None:
+            return
+        why = self._against()
+        if why:
+            self.told.emit(f"Not started. {why}")
             return
         plan, issued = self._printed() or (self._plan, self._now)
         card = card_record(self._document, plan, self._system, self._raw, issued, self._batch)

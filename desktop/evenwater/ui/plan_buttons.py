@@ -19,6 +19,7 @@ from evenwater.ui.flow import FlowRow
 from evenwater.ui.follow_page import FollowPage
 from evenwater.ui.plan_actions import PlanActions
 from evenwater.ui.theme import GRID, set_role
+from evenwater.ui.together import Together
 
 
 class PlanButtons(QWidget):
@@ -29,12 +30,15 @@ class PlanButtons(QWidget):
 
     told = Signal(str)
 
-    def __init__(self, document: Document, catalogue: Catalogue, followed: FollowPage, parent: QWidget) -> None:
-        """Make the buttons."""
+    def __init__(
+        self, document: Document, catalogue: Catalogue, followed: FollowPage, together: Together, parent: QWidget
+    ) -> None:
+        """Make the buttons; ``together`` says what a new correction does beside everything else that runs."""
         super().__init__(parent)
-        self._document, self._followed = document, followed
-        self.cards = CardActions(document, Dialogs(self), self)
-        self.plans = PlanActions(document, catalogue, self)
+        self._document, self._followed, self._together = document, followed, together
+        self._new: tuple[str, correct.Plan | None] = ("", None)
+        self.cards = CardActions(document, Dialogs(self), self, self._against)
+        self.plans = PlanActions(document, catalogue, self, self._against)
         self.preview: CardPreview | None = None
         row = FlowRow(GRID, self)
         for button in (self.plans.start, *self.cards.buttons):
@@ -45,6 +49,7 @@ class PlanButtons(QWidget):
 
     def offer(self, plan: correct.Plan | None, system: str, raw: Mapping[str, Any], now: datetime, batch: str) -> None:
         """Let be done what can be done with the new plan, or with the one that is followed, as it was started."""
+        self._new = (system, plan)
         self.plans.set_plan(plan, system, raw, now, batch)
         if not self._followed.isHidden():
             plan, raw, now, batch = self._followed.as_started()
@@ -72,6 +77,11 @@ class PlanButtons(QWidget):
         self.cards.close()
         if self.preview is not None:
             self.preview.close()
+
+    def _against(self) -> str:
+        """Return why what is shown must not be begun; what is followed already has its own stops."""
+        system, plan = self._new
+        return "" if plan is None or not self._followed.isHidden() else self._together.objection(system, plan)
 
     def _look(self) -> None:
         if self.preview is None:

@@ -18,12 +18,10 @@ from evenwater.ui.records_pane import JUGS as JUG_RECORDS
 from evenwater.ui.records_pane import PUMPS as PUMP_RECORDS
 from evenwater.ui.records_pane import SYSTEMS, RecordsPane
 from evenwater.ui.rounds_sheet import RoundsSheet
-from evenwater.ui.sheet_list import CORRECT, JUGS, LOG, PUMPS, SHEETS, STOCKS, SheetList
-from evenwater.ui.sheet_maker import Sheet, SheetMaker
+from evenwater.ui.sheet_list import CORRECT, EXCHANGE, FOODS, JUGS, LOG, PUMPS, RECOVERY, SHEETS, STOCKS, SheetList
+from evenwater.ui.sheet_maker import OfSystem, Sheet, SheetMaker
 from evenwater.ui.stocks_sheet import StocksSheet
 from evenwater.ui.theme import GRID, pixels, set_role
-from evenwater.ui.timetable_sheet import TimetableSheet
-from evenwater.ui.upkeep_sheet import UpkeepSheet
 
 _PANE_WIDTH = 18 * GRID
 _ROOMY_WIDTH = 1180
@@ -41,10 +39,10 @@ class Room(SheetMaker):
         set_role(self, "page")
         self._narrow = False
         self.sheets = SheetList(self)
-        self.systems = RecordsPane(document, SYSTEMS, self)
-        self.jugs = RecordsPane(document, JUG_RECORDS, self)
-        self.pumps_pane = RecordsPane(document, PUMP_RECORDS, self)
-        self._panes, self._shown = QStackedWidget(self), QStackedWidget(self)
+        self._panes = QStackedWidget(self)
+        self.systems = RecordsPane(document, SYSTEMS, self._panes)
+        self.jugs = RecordsPane(document, JUG_RECORDS, self._panes)
+        self.pumps_pane = RecordsPane(document, PUMP_RECORDS, self._panes)
         for pane in (self.systems, self.jugs, self.pumps_pane):
             self._panes.addWidget(pane)
         self.backups: BackupsWindow | None = None
@@ -69,6 +67,7 @@ class Room(SheetMaker):
         self.dutyWanted.connect(self._open_duty)
         self.parameterWanted.connect(self._open_parameter)
         self.readingWanted.connect(self._note_reading)
+        self.recoveryWanted.connect(self._recover)
         self.systemWanted.connect(self.systems.choose)
         self.jugWanted.connect(self.jugs.choose)
         self.pumpWanted.connect(self.pumps_pane.choose)
@@ -120,7 +119,7 @@ class Room(SheetMaker):
     def settle(self) -> None:
         """End what is being typed, before the window closes."""
         for sheet in self.made:
-            if isinstance(sheet, CorrectSheet | TimetableSheet | PumpsSheet | JugsSheet | StocksSheet):
+            if not isinstance(sheet, RoundsSheet | LogSheet):
                 sheet.settle()
         self.learning.close()
         if self.backups is not None:
@@ -182,6 +181,11 @@ class Room(SheetMaker):
         self._open(LOG)
         self.log.begin_reading(parameter)
 
+    def _recover(self, parameter: str) -> None:
+        """Show what to do about a value that is too high."""
+        self._open(RECOVERY)
+        self.recovery.show_parameter(parameter)
+
     def _open_duty(self, duty: Duty) -> None:
         """Open what a line of the rounds is about."""
         self._open(duty.sheet)
@@ -191,6 +195,8 @@ class Room(SheetMaker):
         self.systems.choose(duty.record)
         if duty.sheet == LOG:
             self.log.begin_reading(duty.subject)
+        elif duty.sheet == FOODS:
+            self.foods.show_food(duty.about)
         else:
             self.sheet.show_parameter(duty.subject)
 
@@ -198,7 +204,7 @@ class Room(SheetMaker):
     def _choose_system(self, system_id: str) -> None:
         self.sheet.show_system(system_id)
         shown = self._shown.currentWidget()
-        if isinstance(shown, LogSheet | UpkeepSheet | TimetableSheet):
+        if isinstance(shown, OfSystem):
             shown.show_system(system_id)
 
     @Slot(str)
@@ -223,9 +229,7 @@ class Room(SheetMaker):
         owner, kind = record_id.partition(":")[0], self._document.kind(record_id)
         shown = self._shown.currentWidget()
         if owner in self._document.records("system"):
-            # What is wished and exchanged stands on the sheet that is shown.
-            if not isinstance(shown, TimetableSheet | UpkeepSheet) or owner != self.systems.current():
-                self._open(CORRECT)
+            self._show_of_system(record_id, kind, shown)
         elif owner in self._document.records("pump"):
             if shown is not self.sheet or owner != self.sheet.records.id_of("pump"):
                 self._open(PUMPS)
@@ -237,6 +241,21 @@ class Room(SheetMaker):
             self.levels.show_absence()
         elif owner in self._document.records("stock"):
             self._show_jug_of(record_id, kind, shown)
+
+    def _show_of_system(self, record_id: str, kind: str, shown: QWidget | None) -> None:
+        """Show what of a system has changed; what is wished, exchanged or fed stands on several sheets, so one of them may stay."""
+        system, _, name = record_id.partition(":")
+        if isinstance(shown, OfSystem) and not isinstance(shown, LogSheet) and system == self.systems.current():
+            return
+        # A food whose adding was undone is no record any more; what is named like no parameter was one.
+        correction = not name or name in self._catalogue.parameters
+        sheet = {"water": EXCHANGE, "recovery": RECOVERY}.get(name, CORRECT if correction else FOODS)
+        self._open(sheet)
+        if sheet != CORRECT:
+            # The Correct sheet asks for its system itself, with the parameter.
+            self.systems.choose(system)
+        if kind == "food":
+            self.foods.show_food(record_id)
 
     def _show_jug_of(self, record_id: str, kind: str, shown: QWidget | None) -> None:
         """Show the jug that a record belongs to: its level, its batch, or the jug itself."""

@@ -29,10 +29,11 @@ _SLICE_S = 0.012
 
 @dataclass
 class _Seen:
-    """What was seen of one system: readings, what is corrected; by jug, doses logged [mL] with the last, and a day's [mL]."""
+    """What was seen of one system: readings, what is corrected; foods; by jug, doses logged [mL] with the last, and a day's [mL]."""
 
     readings: tuple[rounds.LastReading, ...] = ()
     corrected: tuple[tuple[str, str], ...] = ()
+    foods: tuple[rounds.KeptFood, ...] = ()
     logged: Mapping[str, tuple[float, datetime]] = field(default_factory=dict)
     taken: Mapping[str, float] = field(default_factory=dict)
 
@@ -106,6 +107,7 @@ class RoundWatch(QObject):
             tuple(pair for each in seen for pair in each.corrected),
             tuple(self._hanging()),
             tuple(self._jug(stock, seen, known) for stock in document.records("stock")),
+            foods=tuple(food for each in seen for food in each.foods),
         )
 
     # What changes
@@ -167,6 +169,7 @@ class RoundWatch(QObject):
                 logged[stock] = float(log.columns(system, stock, "dose", begin.at)[1].sum()), last.at
         kept = self._seen.setdefault(system, _Seen())
         kept.readings, kept.corrected, kept.logged = tuple(newest.values()), corrected, logged
+        kept.foods = tuple(rounds.kept_food(food, document.values(food)) for food in document.owned("food", system))
         for card in self._cards_of(system):
             self._why_not(card)
 

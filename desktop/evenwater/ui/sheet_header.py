@@ -140,7 +140,7 @@ class SheetHeader(QWidget):
         fault = self._document.backup_fault()
         set_role(self.told, "stop" if fault is not None else "muted")
         self.told.setText("" if fault is None else f"\u25b2 {backup_words.no_copy(fault)}")
-        self.told.setToolTip(self.told.text())
+        self.told.setToolTip(plain_tip(self.told.text()))
 
     def _save_failed(self, reason: Reason) -> None:
         self._quiet.stop()

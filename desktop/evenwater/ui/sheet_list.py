@@ -8,12 +8,15 @@ from PySide6.QtWidgets import QAbstractItemView, QListView, QWidget
 
 from evenwater.ui.theme import set_role
 
-SHEETS = ("Rounds", "Correct", "Upkeep", "Timetable", "Pumps", "Jugs", "Stocks", "Log")
-ROUNDS, CORRECT, UPKEEP, TIMETABLE, PUMPS, JUGS, STOCKS, LOG = SHEETS
+SHEETS = ("Rounds", "Correct", "Upkeep", "Exchange", "Foods", "Timetable", "Pumps", "Jugs", "Stocks", "Log", "Recovery")
+ROUNDS, CORRECT, UPKEEP, EXCHANGE, FOODS, TIMETABLE, PUMPS, JUGS, STOCKS, LOG, RECOVERY = SHEETS
 
 
 class SheetList(QListView):
-    """Names the sheets; ``sheetChosen`` carries the number of the one to show. Ctrl and its number choose it too."""
+    """Names the sheets; ``sheetChosen`` carries the number of the one to show. Ctrl and its number choose it too.
+
+    The way out in an emergency stands last, where it is found without reading the list, and has a letter of its own.
+    """
 
     sheetChosen = Signal(int)
 

@@ -1,42 +1,58 @@
 """Makes the sheets of a room, each when it is first wanted, and says what they ask for."""
 
-
-
 from __future__ import annotations
 
 from typing import cast
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QStackedWidget, QWidget
 
 from evenwater.engine.catalogue import Catalogue
 from evenwater.session import Document
 from evenwater.ui.correct_sheet import CorrectSheet
+from evenwater.ui.exchange_sheet import ExchangeSheet
+from evenwater.ui.foods_sheet import FoodsSheet
 from evenwater.ui.jugs_sheet import JugsSheet
 from evenwater.ui.learning import Learning
 from evenwater.ui.log_sheet import LogSheet
 from evenwater.ui.plans import Plans
 from evenwater.ui.pumps_sheet import PumpsSheet
+from evenwater.ui.recovery_sheet import RecoverySheet
 from evenwater.ui.rounds_sheet import RoundsSheet
-from evenwater.ui.sheet_list import CORRECT, JUGS, LOG, PUMPS, ROUNDS, STOCKS, TIMETABLE, UPKEEP
+from evenwater.ui.sheet_list import (
+    CORRECT,
+    EXCHANGE,
+    FOODS,
+    JUGS,
+    LOG,
+    PUMPS,
+    RECOVERY,
+    ROUNDS,
+    STOCKS,
+    TIMETABLE,
+    UPKEEP,
+)
 from evenwater.ui.stocks_sheet import StocksSheet
 from evenwater.ui.timetable_sheet import TimetableSheet
 from evenwater.ui.upkeep_sheet import UpkeepSheet
 
-Sheet = RoundsSheet | CorrectSheet | UpkeepSheet | TimetableSheet | PumpsSheet | JugsSheet | StocksSheet | LogSheet
+# Those of one system, which are shown again when another system is chosen.
+OfSystem = UpkeepSheet | ExchangeSheet | FoodsSheet | TimetableSheet | LogSheet | RecoverySheet
+Sheet = RoundsSheet | CorrectSheet | OfSystem | PumpsSheet | JugsSheet | StocksSheet
 
 
 class SheetMaker(QWidget):
     """Holds the sheets that were wanted so far: most of an evening is spent on two or three of them.
 
     ``sheetMade`` carries a sheet that is there for the first time. The others carry what a sheet asks for: a duty to open, a parameter
-    to correct or to test, a system, jug or pump to choose.
+    to correct, to test or to bring down, a system, jug or pump to choose.
     """
 
     sheetMade = Signal(object)
     dutyWanted = Signal(object)
     parameterWanted = Signal(str)
     readingWanted = Signal(str)
+    recoveryWanted = Signal(str)
     systemWanted = Signal(str)
     jugWanted = Signal(str)
     pumpWanted = Signal(str)
@@ -48,6 +64,8 @@ class SheetMaker(QWidget):
         self.plans = Plans(document, catalogue, self)
         self.learning = Learning(document, catalogue, self.plans, self)
         self._made: dict[str, Sheet] = {}
+        # Sheets are made where they stay: one that is moved is dressed all over again.
+        self._shown = QStackedWidget(self)
 
     @property
     def made(self) -> tuple[Sheet, ...]:
@@ -58,7 +76,7 @@ class SheetMaker(QWidget):
     def rounds(self) -> RoundsSheet:
         """What is due in the whole room."""
         if ROUNDS not in self._made:
-            sheet = RoundsSheet(self._document, self._catalogue, self.learning, self.plans, self)
+            sheet = RoundsSheet(self._document, self._catalogue, self.learning, self.plans, self._shown)
             sheet.opened.connect(self.dutyWanted)
             self._take_in(ROUNDS, sheet)
         return cast(RoundsSheet, self._made[ROUNDS])
@@ -67,9 +85,10 @@ class SheetMaker(QWidget):
     def sheet(self) -> CorrectSheet:
         """A correction."""
         if CORRECT not in self._made:
-            sheet = CorrectSheet(self._document, self._catalogue, self.learning, self.plans, self)
+            sheet = CorrectSheet(self._document, self._catalogue, self.learning, self.plans, self._shown)
             sheet.system_wanted.connect(self.systemWanted)
             sheet.reading_wanted.connect(self.readingWanted)
+            sheet.recovery_wanted.connect(self.recoveryWanted)
             self._take_in(CORRECT, sheet)
         return cast(CorrectSheet, self._made[CORRECT])
 
@@ -77,16 +96,33 @@ class SheetMaker(QWidget):
     def upkeep(self) -> UpkeepSheet:
         """What keeps the values where they are."""
         if UPKEEP not in self._made:
-            sheet = UpkeepSheet(self._document, self._catalogue, self.learning, self.plans, self)
+            sheet = UpkeepSheet(self._document, self._catalogue, self.learning, self.plans, self._shown)
             sheet.opened.connect(self.parameterWanted)
             self._take_in(UPKEEP, sheet)
         return cast(UpkeepSheet, self._made[UPKEEP])
 
     @property
+    def exchange(self) -> ExchangeSheet:
+        """What a continuous exchange of water does."""
+        if EXCHANGE not in self._made:
+            sheet = ExchangeSheet(self._document, self._catalogue, self.learning, self.plans, self._shown)
+            sheet.opened.connect(self.parameterWanted)
+            self._take_in(EXCHANGE, sheet)
+        return cast(ExchangeSheet, self._made[EXCHANGE])
+
+    @property
+    def foods(self) -> FoodsSheet:
+        """What is fed, and what it leaves in the water."""
+        if FOODS not in self._made:
+            sheet = FoodsSheet(self._document, self._catalogue, self.learning, self.plans, self._shown)
+            self._take_in(FOODS, sheet)
+        return cast(FoodsSheet, self._made[FOODS])
+
+    @property
     def timetable(self) -> TimetableSheet:
         """When every pump of a system doses."""
         if TIMETABLE not in self._made:
-            sheet = TimetableSheet(self._document, self._catalogue, self.learning, self.plans, self)
+            sheet = TimetableSheet(self._document, self._catalogue, self.learning, self.plans, self._shown)
             sheet.opened.connect(self.parameterWanted)
             self._take_in(TIMETABLE, sheet)
         return cast(TimetableSheet, self._made[TIMETABLE])
@@ -95,7 +131,7 @@ class SheetMaker(QWidget):
     def pumps(self) -> PumpsSheet:
         """What a pump gives, and how it wears."""
         if PUMPS not in self._made:
-            sheet = PumpsSheet(self._document, self._catalogue, self)
+            sheet = PumpsSheet(self._document, self._catalogue, self._shown)
             sheet.pump_wanted.connect(self.pumpWanted)
             self._take_in(PUMPS, sheet)
         return cast(PumpsSheet, self._made[PUMPS])
@@ -104,7 +140,7 @@ class SheetMaker(QWidget):
     def levels(self) -> JugsSheet:
         """What is left in every jug, and whether that is right."""
         if JUGS not in self._made:
-            sheet = JugsSheet(self._document, self._catalogue, self.learning, self.plans, self)
+            sheet = JugsSheet(self._document, self._catalogue, self.learning, self.plans, self._shown)
             sheet.jug_wanted.connect(self.jugWanted)
             self._take_in(JUGS, sheet)
         return cast(JugsSheet, self._made[JUGS])
@@ -113,7 +149,7 @@ class SheetMaker(QWidget):
     def stocks(self) -> StocksSheet:
         """What goes into the jugs."""
         if STOCKS not in self._made:
-            sheet = StocksSheet(self._document, self._catalogue, self)
+            sheet = StocksSheet(self._document, self._catalogue, self._shown)
             sheet.jug_wanted.connect(self.jugWanted)
             self._take_in(STOCKS, sheet)
         return cast(StocksSheet, self._made[STOCKS])
@@ -122,10 +158,18 @@ class SheetMaker(QWidget):
     def log(self) -> LogSheet:
         """What was measured and given."""
         if LOG not in self._made:
-            sheet = LogSheet(self._document, self._catalogue, self.learning, self.plans, self)
+            sheet = LogSheet(self._document, self._catalogue, self.learning, self.plans, self._shown)
             sheet.plan_wanted.connect(self.parameterWanted)
             self._take_in(LOG, sheet)
         return cast(LogSheet, self._made[LOG])
+
+    @property
+    def recovery(self) -> RecoverySheet:
+        """What to do about a value that is too high."""
+        if RECOVERY not in self._made:
+            sheet = RecoverySheet(self._document, self._catalogue, self.learning, self.plans, self._shown)
+            self._take_in(RECOVERY, sheet)
+        return cast(RecoverySheet, self._made[RECOVERY])
 
     def by_name(self, name: str) -> Sheet:
         """Return a sheet by its name, made now where it is not there yet."""

@@ -9,8 +9,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QFont, QPalette
-from PySide6.QtWidgets import QApplication, QWidget
+from PySide6.QtWidgets import QAbstractItemView, QApplication, QWidget
 
 BASE_POINTS = 11.0
 GRID = 8
@@ -148,8 +149,10 @@ def pixels(font: QFont, at_base: int) -> int:
 def set_role(widget: QWidget, role: str) -> None:
     """Give a widget a role of the stylesheet: title, muted, caption, stop, main, quiet, nav."""
     widget.setProperty("role", role)
-    widget.style().unpolish(widget)
-    widget.style().polish(widget)
+    # One that was not shown yet is dressed when it is; but a list measures its rows before that, and keeps what it measured.
+    if widget.testAttribute(Qt.WidgetAttribute.WA_WState_Polished) or isinstance(widget, QAbstractItemView):
+        widget.style().unpolish(widget)
+        widget.style().polish(widget)
 
 
 def apply_theme(app: QApplication, family: str, tokens: Tokens = LIGHT, base_points: float = BASE_POINTS) -> None:
@@ -175,7 +178,10 @@ def apply_ground(app: QApplication, family: str, tokens: Tokens = LIGHT, base_po
 
 
 def stylesheet(t: Tokens, base_points: float = BASE_POINTS) -> str:
-    """Return the one stylesheet. No rule matches bare QWidget, so that fonts and palettes are inherited."""
+    """Return the one stylesheet. No rule matches bare QWidget, so that fonts and palettes are inherited.
+
+    Lists open below their field, never over it (``combobox-popup``), so that what was chosen stays in sight.
+    """
     scale = base_points / BASE_POINTS
 
     def pt(size: float) -> str:
@@ -228,6 +234,7 @@ QLineEdit[role="bare"], QLineEdit[role="bare"]:focus {{ background: transparent;
 QAbstractItemView {{ background: {t.leaf}; color: {t.ink}; border: 1px solid {t.rule}; outline: none;
     selection-background-color: {t.wash}; selection-color: {t.ink}; }}
 QAbstractItemView:focus {{ border: 2px solid {t.blue}; }}
+QComboBox {{ combobox-popup: 0; }}
 QComboBox QAbstractItemView::item {{ min-height: {px(BUTTON_HEIGHT)}; padding: 0px 8px; }}
 QComboBox QAbstractItemView::item:selected {{ background: {t.wash}; color: {t.ink}; border-left: 3px solid {t.blue}; }}
 QListView[role="nav"] {{ background: {t.paper}; border: none; border-right: 1px solid {t.faint}; }}

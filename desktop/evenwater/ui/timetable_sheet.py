@@ -22,13 +22,14 @@ from evenwater.ui.form_parts import FormEdit
 from evenwater.ui.learning import Learning
 from evenwater.ui.plans import Plans
 from evenwater.ui.sheet_header import SheetHeader
+from evenwater.ui.table import Table
 from evenwater.ui.theme import GRID, pixels, set_role
 from evenwater.ui.timetable_actions import TimetableActions
 from evenwater.ui.timetable_form import TimetableForm
 from evenwater.ui.timetable_list import TimetableList
 from evenwater.ui.timetable_records import TimetableRecords
 from evenwater.ui.timetable_strip import TimetableStrip
-from evenwater.ui.upkeep_sheet import Table
+from evenwater.ui.together_panel import TogetherPanel
 
 NOTHING = "No pump gives anything yet. Enter on the Correct sheet what the tank uses in a day, its jug and its pump."
 WORKING = "Being worked out."
@@ -87,6 +88,7 @@ class TimetableSheet(QWidget):
         self._order = QLabel(self)
         set_role(self._order, "title")
         self.list = TimetableList(self)
+        self.plans_together = TogetherPanel(document, catalogue, learning, plans, self)
         self._work = LatestOnly(self)
         self._soon, self._patience, self._minute = QTimer(self), QTimer(self), QTimer(self)
         for timer, interval in ((self._soon, 0), (self._patience, _PATIENCE_MS)):
@@ -103,7 +105,8 @@ class TimetableSheet(QWidget):
         self.form.edited.connect(self._edited)
         self.form.committed.connect(document.commit_point)
         self.form.opened.connect(self.opened)
-        self.page_actions.told.connect(self.header.tell)
+        for part in (self.page_actions, self.plans_together):
+            part.told.connect(self.header.tell)
         document.changed.connect(self._changed)
         document.recordsChanged.connect(self._records_changed)
         for signal in (learning.learned, plans.changed, document.log.logChanged):
@@ -116,8 +119,8 @@ class TimetableSheet(QWidget):
         column.setContentsMargins(GRID, 0, GRID, GRID)
         column.setSpacing(2 * GRID)
         parts = (
-            self._cautions, self._nothing, self.progress, self.messages, self.strip, self._legend, self._order, self.list,
-            self.pumps, self.remarks,
+            self._cautions, self.plans_together.stops, self._nothing, self.progress, self.messages, self.strip, self._legend, self._order, self.list,
+            self.pumps, self.remarks, self.plans_together,
         )  # fmt: skip
         for part in parts:
             column.addWidget(part)
@@ -154,6 +157,7 @@ class TimetableSheet(QWidget):
         other = system_id != self.records.system
         self.records.system = system_id
         self.header.show_system(system_id)
+        self.plans_together.show_system(system_id)
         self.form.setEnabled(bool(system_id))
         if other:
             # Nothing of another system may stand there while this one's is worked out.
@@ -169,6 +173,7 @@ class TimetableSheet(QWidget):
         """Wait for the work that is under way, before the window closes."""
         self._work.close()
         self.page_actions.close()
+        self.plans_together.settle()
 
     def recompute(self) -> None:
         """Let the timetable be planned anew; until then nothing can be done with the old one."""

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from typing import Any
 
 from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.quantities import Typed
-from evenwater.screens import correct, following
+from evenwater.screens import correct, following, water_given
 from evenwater.screens.local_zone import present
 from evenwater.session import Document
 from evenwater.ui.learning import Learning
@@ -71,16 +72,24 @@ class UpkeepRecords:
         left = [following.planned(plan, present()) for plan in kept if plan is not None]
         if any(left):
             raw["planned"] = [table for table in left if table is not None]
-        exchanged = system.get("exchanged", Typed(""))
-        if exchanged.text.strip():
-            raw["exchange"] = {"per_day": exchanged}
+        exchange = water_given.for_upkeep(system, self._water(), correct.volume_l(system), self._catalogue)
+        if exchange:
+            raw["exchange"] = exchange
         return raw
+
+    def _water(self) -> Mapping[str, Typed]:
+        return self._document.values(f"{self.system}:water")
 
     def exchanged(self) -> Typed:
         """Return how much water is exchanged in a day, as typed."""
         return self._document.value(self.system, "exchanged") if self.system else Typed("")
 
+    def said_elsewhere(self) -> str:
+        """Return what the Exchange sheet says of the flow where one figure is not all; the field here holds no longer then."""
+        system = self._document.values(self.system)
+        return water_given.said_elsewhere(system, self._water(), correct.volume_l(system)) if self.system else ""
+
     def edit_exchanged(self, typed: Typed, initiator: object) -> None:
-        """Save how much water is exchanged in a day."""
-        if self.system:
+        """Save how much water is exchanged in a day; nothing where the Exchange sheet says it."""
+        if self.system and not self.said_elsewhere():
             self._document.edit(self.system, "exchanged", typed, initiator, merge=True)

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.quantities import Typed
@@ -18,58 +18,18 @@ from evenwater.ui.limit_bars import LimitBars, near_and_far
 from evenwater.ui.plans import Plans
 from evenwater.ui.quantity_field import QuantityField
 from evenwater.ui.sheet_header import SheetHeader
+from evenwater.ui.table import Table
 from evenwater.ui.theme import GRID, pixels, set_role
+from evenwater.ui.together_panel import TogetherPanel
 from evenwater.ui.upkeep_records import UpkeepRecords
 
 NOTHING = "Nothing is kept yet. Enter on the Correct sheet what the tank uses in a day, its jug and its pump."
+AT_WHICH_MINUTE = "At which minute each pump doses, and in how many doses, stands on the Timetable sheet."
 _FIELD_WIDTH = 260
 # Once a minute, so that the dates on which jugs are empty stay true.
 _REFRESH_MS = 60_000
 _HEADS = ("", "mL per hour", "Set on the pump", "In the jug", "The jug is empty")
 _SPAN_HEADS = ("In time", "", "a week", "a month", "a year", "settles at")
-
-
-class Table(QWidget):
-    """Lines of words in columns; its labels are made once and used again."""
-
-    def __init__(self, parent: QWidget, heads: tuple[str, ...], shares: tuple[int, ...], main: int = -1) -> None:
-        """Make an empty table under these heads, its columns so wide to each other, the ``main`` one in larger letters."""
-        super().__init__(parent)
-        self._grid = QGridLayout(self)
-        self._grid.setContentsMargins(0, 0, 0, 0)
-        self._grid.setHorizontalSpacing(2 * GRID)
-        self._grid.setVerticalSpacing(GRID // 2)
-        self._heads, self._main = heads, main
-        self._cells: list[list[QLabel]] = []
-        for column, (head, share) in enumerate(zip(heads, shares, strict=True)):
-            self._grid.setColumnStretch(column, share)
-            label = self._label(head)
-            set_role(label, "caption")
-            self._grid.addWidget(label, 0, column)
-
-    def set_rows(self, rows: tuple[tuple[str, ...], ...]) -> None:
-        """Show these lines."""
-        while len(self._cells) < len(rows):
-            line = [self._label("") for _ in self._heads]
-            for column, label in enumerate(line):
-                self._grid.addWidget(label, len(self._cells) + 1, column)
-                if column == self._main:
-                    set_role(label, "second")
-            self._cells.append(line)
-        for number, line in enumerate(self._cells):
-            for column, label in enumerate(line):
-                label.setText(rows[number][column] if number < len(rows) else "")
-                label.setVisible(number < len(rows))
-        self.setVisible(bool(rows))
-
-    def _label(self, text: str) -> QLabel:
-        label = QLabel(text, self)
-        label.setTextFormat(Qt.TextFormat.PlainText)
-        label.setWordWrap(True)
-        label.setMinimumHeight(1)
-        label.setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
-        label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        return label
 
 
 class UpkeepSheet(QWidget):
@@ -90,6 +50,10 @@ class UpkeepSheet(QWidget):
         self.exchanged = QuantityField("Water exchanged", EXCHANGED, words.sentence, self)
         self.exchanged.set_help("continuously; leave it empty for none")
         self.exchanged.setFixedWidth(pixels(self.font(), _FIELD_WIDTH))
+        # Stands in place of the field where one figure for both pumps is not all.
+        self.elsewhere = QLabel(self)
+        self.elsewhere.setWordWrap(True)
+        self.elsewhere.hide()
         self.buttons = [self._button(name) for name in catalogue.parameters]
         self._cautions = Sentence(self, sign="stop")
         self._nothing = QLabel(NOTHING, self)
@@ -103,6 +67,7 @@ class UpkeepSheet(QWidget):
         self.spans = Table(self, _SPAN_HEADS, (3, 3, 2, 2, 2, 2))
         self.lines = Table(self, ("What else it does", "", ""), (3, 6, 3))
         self.remarks = MessageList(self, sign="ink")
+        self.plans_together = TogetherPanel(document, catalogue, learning, plans, self)
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
         self._soon.setInterval(0)
@@ -113,6 +78,7 @@ class UpkeepSheet(QWidget):
         self._lay_out()
         self.exchanged.edited.connect(self._edited)
         self.exchanged.committed.connect(document.commit_point)
+        self.plans_together.told.connect(self.header.tell)
         self._soon.timeout.connect(self.recompute)
         document.changed.connect(self._changed)
         document.recordsChanged.connect(self._records_changed)
@@ -138,6 +104,7 @@ class UpkeepSheet(QWidget):
         top = QHBoxLayout()
         top.setSpacing(2 * GRID)
         top.addWidget(self.exchanged)
+        top.addWidget(self.elsewhere, 2)
         self._kept = QHBoxLayout()
         self._kept.setSpacing(GRID)
         for button in self.buttons:
@@ -147,6 +114,7 @@ class UpkeepSheet(QWidget):
         column.addLayout(top)
         for part in (
             self._cautions,
+            self.plans_together.stops,
             self._nothing,
             self.messages,
             self.doses,
@@ -155,6 +123,7 @@ class UpkeepSheet(QWidget):
             self._far,
             self.spans,
             self.lines,
+            self.plans_together,
         ):
             column.addWidget(part)
         column.addStretch(1)
@@ -172,15 +141,24 @@ class UpkeepSheet(QWidget):
         """Show the upkeep of another system."""
         self.records.system = system_id
         self.header.show_system(system_id)
+        self.plans_together.show_system(system_id)
         self.exchanged.set_typed(self.records.exchanged())
         self.exchanged.setEnabled(bool(system_id))
         self.recompute()
+
+    def settle(self) -> None:
+        """Close the window of the card."""
+        self.plans_together.settle()
 
     def recompute(self) -> None:
         """Reckon the upkeep and show everything that follows from it."""
         self._soon.stop()
         system = self.records.system
         self.header.show_volume(correct.volume_words(self._document.values(system)) if system else "")
+        elsewhere = self.records.said_elsewhere()
+        self.elsewhere.setText(elsewhere)
+        self.elsewhere.setVisible(bool(elsewhere))
+        self.exchanged.setVisible(not elsewhere)
         kept = self.records.kept() if system else ()
         for button in self.buttons:
             button.setVisible(button.property("parameter") in kept)
@@ -228,7 +206,8 @@ class UpkeepSheet(QWidget):
         self.bars.setVisible(bool(near))
         self._far.setText(far)
         self._far.setVisible(bool(far))
-        self.remarks.set_messages(tuple(Message(text) for text in (*view.remarks, *self._ratio(), *view.rules)))
+        rules = (*view.rules, AT_WHICH_MINUTE) if view.rows else view.rules
+        self.remarks.set_messages(tuple(Message(text) for text in (*view.remarks, *self._ratio(), *rules)))
         self.spans.set_rows(tuple((s.what, s.how, s.week, s.month, s.year, s.settles) for s in view.spans))
         self.lines.set_rows(tuple((line.what, line.how, line.gives) for line in view.lines))
 
@@ -237,6 +216,9 @@ class UpkeepSheet(QWidget):
         table, _, rest = message.path.partition(".")
         number = rest.partition(".")[0]
         kept = self.records.kept()
+        if table == "exchange" and (rest != "per_day" or self.records.said_elsewhere()):
+            what = "Exchange" if rest == "per_day" else f"New water, {rest}"
+            return Message(f"{what}: {message.text} It stands on the Exchange sheet.", "", message.code)
         if table == "item" and number.isdigit() and int(number) <= len(kept):
             return Message(f"{kept[int(number) - 1].capitalize()}: {message.text}", "", message.code)
         return message

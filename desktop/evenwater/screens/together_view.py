@@ -1,0 +1,307 @@
+"""What every sheet shows of all plans together: a line for each value that moves, a chart of each, and its budget."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from typing import cast
+
+import numpy as np
+
+from evenwater.engine.quantities import significant
+from evenwater.engine.together_answer import Outlook, Part, TogetherAnswer
+from evenwater.engine.together_question import CORRECTION
+from evenwater.engine.together_range import BELOW, Leaving
+from evenwater.screens import words
+from evenwater.screens.shown import NBSP, Shown, date_time, date_words
+from evenwater.screens.together import DAYS_AHEAD, Together
+from evenwater.screens.together_words import held, source_words
+from evenwater.screens.views import Floats
+
+_SECONDS = 86400.0
+# A value that changes by less than this share of what a test tells does not move; common practice, no source.
+_SHARE_OF_KIT = 0.1
+_STEADY = "stays there"
+
+_AGAINST_A_START = ("together_rises_too_fast", "together_one_rises_too_fast", "together_overshoots")
+
+
+@dataclass(frozen=True)
+class BudgetLine:
+    """One thing that moves a value: what it is, how much per day, and from when until when; the last line is the sum."""
+
+    what: str
+    per_day: str
+    when: str = ""
+
+
+@dataclass(frozen=True)
+class Course:
+    """The chart of one value over the next 30 days, in the keeper's unit.
+
+    Series share ``times`` [s since the epoch, UTC], shape (n,): everything together with its band by the net volume, and the same without
+    exchange. ``usual`` is the range usually kept. ``decimals`` are those of a value in words.
+    """
+
+    title: str
+    unit: str
+    times: Floats
+    plan: Floats
+    low: Floats
+    high: Floats
+    alone: Floats
+    usual: tuple[float, float]
+    exchanged: bool
+    decimals: int
+    spoken: str
+
+
+@dataclass(frozen=True)
+class ValueLine:
+    """One value that moves: now, in a week, in a month, and what becomes of it; ``stop`` where something of it must not go on.
+
+    ``figures`` are the three without their ``unit``, for columns. ``course`` is None of a value that nobody has tested.
+    ``budget`` is what moves it, ``limits`` its largest rise and fall in 24 hours beside what they may be at the most.
+    """
+
+    parameter: str
+    now: str
+    week: str
+    month: str
+    then: str
+    unit: str
+    figures: tuple[str, str, str]
+    stop: bool
+    course: Course | None
+    budget: tuple[BudgetLine, ...]
+    limits: tuple[BudgetLine, ...]
+
+
+@dataclass(frozen=True)
+class TogetherView:
+    """Everything that is shown.
+
+    ``state`` is ``"empty"`` (nothing can be said yet), ``"answered"`` or ``"stop"``. ``stops`` are what must not go on, ``remarks`` what
+    a keeper should know, ``left_out`` what is not in it and why, ``still`` names what does not move. ``summary`` is
+    one line for where there is room for one, from the longest to the shortest.
+    """
+
+    state: str
+    lines: tuple[ValueLine, ...] = ()
+    stops: tuple[str, ...] = ()
+    remarks: tuple[str, ...] = ()
+    left_out: tuple[str, ...] = ()
+    still: str = ""
+    summary: tuple[str, ...] = ()
+
+
+def view(found: Together, now: datetime) -> TogetherView:
+    """Turn the answer into what is shown.
+
+    Parameters
+    ----------
+    found : Together
+        The answer, and what was left out.
+    now : datetime
+        The present in the keeper's zone.
+
+    Returns
+    -------
+    TogetherView
+        Lines, sentences and series.
+    """
+    left_out = tuple(each.text for each in found.left_out)
+    answer = found.answer
+    if answer is None:
+        return TogetherView("empty", left_out=left_out, summary=("All plans together: nothing can be said yet.",))
+    stops = (*found.against, *(words.sentence(reason) for reason in answer.dangers))
+    named = {str(reason.params["parameter"]) for reason in answer.dangers}
+    lines = tuple(
+        _line(answer, each, each.moved.parameter.name in named, now)
+        for each in answer.outlooks
+        if moves(each) or each.moved.parameter.name in named
+    )
+    still = [each.moved.parameter.name for each in answer.outlooks if each.known and not moves(each)]
+    remarks = tuple(words.sentence(reason) for reason in answer.remarks)
+    said = f"What does not move: {', '.join(still)}." if still else ""
+    return TogetherView("stop" if stops else "answered", lines, stops, remarks, left_out, said, _summary(lines))
+
+
+def objection(found: Together, parameter: str) -> str:
+    """Return why the correction of a parameter must not be begun beside everything else that runs.
+
+    Parameters
+    ----------
+    found : Together
+        Everything together, the correction with it.
+    parameter : str
+        What it corrects.
+
+    Returns
+    -------
+    str
+        The first sentence about a rise it takes part in, or an end above its target; empty where nothing speaks against it.
+    """
+    for reason in found.answer.dangers if found.answer is not None else ():
+        plans = tuple(cast("Sequence[tuple[str, str]]", reason.params.get("plans", ())))
+        own = reason.params["parameter"] == parameter or (CORRECTION, parameter) in plans
+        if own and reason.code in _AGAINST_A_START:
+            return words.sentence(reason)
+    return ""
+
+
+def moves(each: Outlook) -> bool:
+    """Return whether a value changes by more than a trace within the days looked at."""
+    p = each.moved.parameter
+    return max(each.high) - min(each.low) > _SHARE_OF_KIT * p.canonical(p.kit_accuracy)
+
+
+def used_up(each: Outlook) -> bool:
+    """Return whether nothing will be left of a value: it is not out of its range, but gone."""
+    return each.hard is not None and each.hard.side == BELOW and each.moved.parameter.target_hard[0] <= 0.0
+
+
+def shown_of(answer: TogetherAnswer, each: Outlook, now: datetime) -> Shown:
+    """Return the writer of a value in the keeper's unit."""
+    return Shown(each.moved.parameter, each.moved.unit, answer.question.tank.water, now.tzinfo)
+
+
+def _summary(lines: tuple[ValueLine, ...]) -> tuple[str, ...]:
+    """Return the summary for rooms of every width, the longest first."""
+    if not lines:
+        return ("All plans together: nothing moves.",)
+    said = [f"{line.parameter.lower()} {line.week}" for line in lines]
+    shorter = [
+        f"All plans together, in a week: {', '.join(said[:count])} and {len(said) - count} more."
+        for count in range(len(said) - 1, 0, -1)
+    ]
+    return (f"All plans together, in a week: {', '.join(said)}.", *shorter, f"{len(said)} values move.", "")
+
+
+def _line(answer: TogetherAnswer, each: Outlook, stop: bool, now: datetime) -> ValueLine:
+    shown = shown_of(answer, each, now)
+    values = (each.moved.now, each.week, each.month)
+    if each.known:
+        at_now, week, month = (held(shown.value(_or_nothing(each, value))) for value in values)
+    else:
+        at_now = "not known"
+        week, month = (_change(shown, value - each.moved.now) for value in values[1:])
+    return ValueLine(
+        parameter=each.moved.parameter.name.capitalize(),
+        now=at_now,
+        week=week,
+        month=month,
+        then=_then(each, shown, now) if each.known else "",
+        unit=held(f" {shown.unit_words}").strip(),
+        figures=(_bare(at_now), _bare(week), _bare(month)),
+        stop=stop,
+        course=_course(answer, each, shown, now) if each.known else None,
+        budget=tuple(_budget(each, shown, now)),
+        limits=tuple(_limits(each, shown)),
+    )
+
+
+def _or_nothing(each: Outlook, value: float) -> float:
+    """Return a value, or nothing where no test would tell it from nothing."""
+    p = each.moved.parameter
+    return value if value >= _SHARE_OF_KIT * _SHARE_OF_KIT * p.canonical(p.kit_accuracy) else 0.0
+
+
+def _bare(text: str) -> str:
+    """Return a figure without its unit, which stands once in its row."""
+    number, _, _ = text.partition(NBSP)
+    return number
+
+
+def _spoken(each: Outlook, shown: Shown) -> str:
+    at = (("now", each.moved.now), ("in a week", each.week), ("in a month", each.month))
+    return ", ".join(f"{when} {shown.value(_or_nothing(each, value))}" for when, value in at)
+
+
+def _then(each: Outlook, shown: Shown, now: datetime) -> str:
+    p, last = each.moved.parameter, each.hard
+    if last is not None and used_up(each):
+        return f"used up on {date_words(now + timedelta(days=last.day))}"
+    leavings = [(each.usual, p.range_kept, "the usual "), (each.hard, p.target_hard, "")]
+    if last is not None and last.day <= DAYS_AHEAD:
+        leavings.reverse()
+    for leaving, ends, named in leavings:
+        inside = p.canonical(ends[0]) <= each.month <= p.canonical(ends[1])
+        if leaving is not None and (leaving.day > 0.0 or not inside):
+            return _leaving(leaving, tuple(map(p.canonical, ends)), named, shown, now)
+    if each.settles is not None:
+        return f"settles at {held(shown.value(each.settles))}"
+    return _STEADY
+
+
+def _leaving(leaving: Leaving, ends: tuple[float, ...], named: str, shown: Shown, now: datetime) -> str:
+    bound = held(shown.value(ends[0] if leaving.side == BELOW else ends[1]))
+    if leaving.day <= 0.0:
+        return f"{leaving.side} {named}{bound} now"
+    return f"{leaving.side} {named}{bound} on {date_words(now + timedelta(days=leaving.day))}"
+
+
+def _change(shown: Shown, value: float) -> str:
+    if value == 0.0:
+        return "no change"
+    return f"{'up' if value > 0.0 else 'down'} {held(shown.rise(abs(value)))}"
+
+
+def _budget(each: Outlook, shown: Shown, now: datetime) -> list[BudgetLine]:
+    parts = sorted((part for part in each.budget if _counts(part, each)), key=lambda part: -part.per_day)
+    lines = [
+        BudgetLine(_capital(source_words(p.sort, p.name)), _change(shown, p.per_day), _when(p, now)) for p in parts
+    ]
+    return [*lines, BudgetLine("Together now", _change(shown, _noiseless(each)), "")]
+
+
+def _limits(each: Outlook, shown: Shown) -> Iterator[BudgetLine]:
+    p = each.moved.parameter
+    most = f"of {held(shown.rise(p.canonical(p.rise_hard)))} at the most"
+    for what, value in (("Largest rise in 24 hours", each.rise), ("Largest fall in 24 hours", each.fall)):
+        if value > 1e-3 * p.canonical(p.kit_accuracy):
+            yield BudgetLine(what, held(shown.rise(value)), most)
+
+
+def _counts(part: Part, each: Outlook) -> bool:
+    """Return whether a line of the budget is more than a trace."""
+    p = each.moved.parameter
+    return abs(part.per_day) >= 1e-3 * p.canonical(p.kit_accuracy) / 7.0
+
+
+def _noiseless(each: Outlook) -> float:
+    largest = max((abs(part.per_day) for part in each.budget), default=0.0)
+    return 0.0 if abs(each.per_day) < 1e-9 * largest else each.per_day
+
+
+def _when(part: Part, now: datetime) -> str:
+    begins = f"from {date_time(now + timedelta(days=part.begins))}" if part.begins > 0.0 else ""
+    ends = f"until {date_time(now + timedelta(days=part.ends))}" if math.isfinite(part.ends) else ""
+    return " ".join(filter(None, (begins, ends)))
+
+
+def _capital(text: str) -> str:
+    return text[:1].upper() + text[1:]
+
+
+def _course(answer: TogetherAnswer, each: Outlook, shown: Shown, now: datetime) -> Course:
+    p = each.moved.parameter
+    number = np.vectorize(shown.number, otypes=[np.float64])
+    plan, low, high, alone = (number(np.maximum(s, 0.0)) for s in (each.points, each.low, each.high, each.alone))
+    middle = float(np.max(np.abs(plan))) or 1.0
+    named = f"{p.name.capitalize()}, {shown.unit_words}"
+    return Course(
+        title=f"{named}, next {significant(answer.times[-1], 2)} days",
+        unit=shown.unit_words,
+        times=now.timestamp() + np.array(answer.times) * _SECONDS,
+        plan=plan,
+        low=low,
+        high=high,
+        alone=alone,
+        usual=(shown.number(p.canonical(p.range_kept[0])), shown.number(p.canonical(p.range_kept[1]))),
+        exchanged=answer.question.tank.pair.out_l > 0.0,
+        decimals=max(0, 2 - math.floor(math.log10(middle))),
+        spoken=f"{named}: {_spoken(each, shown)}.",
+    )

@@ -1,0 +1,51 @@
+"""Lines of words in columns, for whatever a sheet says in rows."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QGridLayout, QLabel, QWidget
+
+from evenwater.ui.theme import GRID, set_role
+
+
+class Table(QWidget):
+    """Lines of words in columns; its labels are made once and used again."""
+
+    def __init__(self, parent: QWidget, heads: tuple[str, ...], shares: tuple[int, ...], main: int = -1) -> None:
+        """Make an empty table under these heads, its columns so wide to each other, the ``main`` one in larger letters."""
+        super().__init__(parent)
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._grid.setHorizontalSpacing(2 * GRID)
+        self._grid.setVerticalSpacing(GRID // 2)
+        self._heads, self._main = heads, main
+        self._cells: list[list[QLabel]] = []
+        for column, (head, share) in enumerate(zip(heads, shares, strict=True)):
+            self._grid.setColumnStretch(column, share)
+            label = self._label(head)
+            set_role(label, "caption")
+            self._grid.addWidget(label, 0, column)
+
+    def set_rows(self, rows: tuple[tuple[str, ...], ...]) -> None:
+        """Show these lines."""
+        while len(self._cells) < len(rows):
+            line = [self._label("") for _ in self._heads]
+            for column, label in enumerate(line):
+                self._grid.addWidget(label, len(self._cells) + 1, column)
+                if column == self._main:
+                    set_role(label, "second")
+            self._cells.append(line)
+        for number, line in enumerate(self._cells):
+            for column, label in enumerate(line):
+                label.setText(rows[number][column] if number < len(rows) else "")
+                label.setVisible(number < len(rows))
+        self.setVisible(bool(rows))
+
+    def _label(self, text: str) -> QLabel:
+        label = QLabel(text, self)
+        label.setTextFormat(Qt.TextFormat.PlainText)
+        label.setWordWrap(True)
+        label.setMinimumHeight(1)
+        label.setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
+        label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        return label
