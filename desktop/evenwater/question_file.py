@@ -48,6 +48,9 @@ from evenwater.question_tables import (
     WAYS,
 )
 
+# The whole file is looked through for the line of each.
+_MOST_FAULTS = 50
+
 
 @dataclass(frozen=True)
 class Fault:
@@ -71,7 +74,8 @@ def faults(raw: Mapping[str, Any], text: str) -> list[Fault]:
     Returns
     -------
     list of Fault
-        Empty when every table and field is one that the kind has, of the type that it has.
+        Empty when every table and field is one that the kind has, of the type that it has. Of very many the last one only
+        says how many more there are.
     """
     kind = raw.get("kind")
     if kind not in KINDS:
@@ -81,7 +85,9 @@ def faults(raw: Mapping[str, Any], text: str) -> list[Fault]:
         found = [("kind", f"{said}. Write one of: {', '.join(KINDS)}.")]
     else:
         found = _SHAPES[kind](raw)
-    return [Fault(line_of(text, path), path, said) for path, said in found]
+    left = len(found) - _MOST_FAULTS
+    said_last = [Fault(0, "", f"has {left} more faults. Mend these first.")] if left > 0 else []
+    return [Fault(line_of(text, path), path, said) for path, said in found[:_MOST_FAULTS]] + said_last
 
 
 def _convert(raw: Mapping[str, Any]) -> Wrongs:

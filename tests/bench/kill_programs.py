@@ -38,7 +38,7 @@ Say = Callable[[Word], None]
 BEGAN = datetime(2026, 11, 1, tzinfo=UTC)
 DAY = 24 * 3600.0
 LOG, CARRIED, SOURCE = "evenwater.sqlite", "carried away.sqlite", "2026-11-20.sqlite"
-READINGS = 300
+READINGS = 120
 # So many notes are one step, so that half of one would be seen.
 NOTES = 5
 # A program that has come to its end waits so long [s] for its own.

@@ -88,7 +88,7 @@ class Logging(Target):
 class Importing(Target):
     """The readings of spreadsheets."""
 
-    name, lives, words = "import", 20, 6
+    name, lives, words = "import", 10, 6
 
     def prepare(self, place: Path, number: int) -> dict[str, str]:
         with Store.open(place / LOG) as store:

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import gc
 import threading
+import weakref
 from collections.abc import Iterator
 
 import pytest
@@ -105,6 +107,18 @@ def test_fifty_one_after_the_other_are_all_delivered(qtbot: QtBot, latest: Lates
         with qtbot.waitSignal(latest.done, timeout=WAIT_MS):
             latest.submit(_opened(number), number)
     assert ears.heard == [Done(number, number) for number in range(50)]
+
+
+def test_nothing_of_a_task_is_kept_once_it_is_over(qtbot: QtBot, latest: LatestOnly) -> None:
+    kept = []
+    for number in range(5):
+        task = _opened(number)
+        kept.append(weakref.ref(task))
+        with qtbot.waitSignal(latest.done, timeout=WAIT_MS):
+            latest.submit(task, number)
+        del task
+    gc.collect()
+    assert [reference() for reference in kept] == [None] * 5
 
 
 class _Fails:

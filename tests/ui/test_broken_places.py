@@ -11,6 +11,8 @@ from contextlib import closing, contextmanager
 from pathlib import Path
 
 import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QPushButton
 
 from evenwater.engine.quantities import Typed
@@ -153,6 +155,31 @@ def test_what_is_typed_in_a_broken_place_is_kept_and_saved_when_it_is_whole(tmp_
         assert document.unsaved() == 0
         with Store.open(log) as other:
             assert other.values(system)["note"] == Typed(long)
+    left(window)
+
+
+def test_a_window_that_cannot_save_is_closed_only_by_a_choice_that_says_what_is_lost(tmp_path: Path, qtbot):
+    log = tmp_path / "room" / "log.sqlite"
+    window = opened(log, qtbot)
+    window.centralWidget().demo.click()
+    document = document_of(window)
+    system = document.records("system")[0]
+    with _folder_gone(document, log):
+        document.edit(system, "note", Typed("lost or not"))
+        assert not window.close()
+        question = window.question
+        assert question.isVisible()
+        assert question.text().replace("\u00a0", " ") == "1 edit could not be saved."
+        QTest.keyClick(question, Qt.Key.Key_Escape)
+        assert not question.isVisible()
+        assert window.isVisible(), "the way out without a choice loses nothing"
+        assert document.unsaved() == 1
+        assert not window.close()
+        assert question.lose.text().replace("\u00a0", " ") == "&Close and lose 1 edit"
+        QTest.mouseClick(question.lose, Qt.MouseButton.LeftButton)
+        assert not window.isVisible()
+    with Store.open(log) as other:
+        assert "note" not in other.values(system)
     left(window)
 
 

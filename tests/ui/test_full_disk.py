@@ -106,7 +106,7 @@ def test_an_import_is_refused_whole_and_taken_whole_afterwards(
 ) -> None:
     owner, rows = QObject(), taken(spreadsheet("file 0-1"))
     run = ImportRun(document, known(), owner)
-    with disk.full(left=60_000 if disk.mounted else 0):
+    with disk.full(left=20_000 if disk.mounted else 0):
         outcome = run.run("a", rows, Water())
         assert outcome.new is None
         assert outcome.reason is not None

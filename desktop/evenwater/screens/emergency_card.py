@@ -11,6 +11,7 @@ from evenwater.engine.recovery import BOTH, EXCHANGE, HOLD, STOP, Choice, Recove
 from evenwater.engine.recovery_plan import Stage, hard
 from evenwater.screens import correct, recovery_sheet, recovery_words, words
 from evenwater.screens.contingency_views import PHONE, Step, WriteIn
+from evenwater.screens.names import shown_name
 from evenwater.screens.recovery_lines import DANGERS, now_words
 from evenwater.screens.recovery_words import value
 from evenwater.screens.shown import about, date_time, date_words, span, with_unit
@@ -91,7 +92,7 @@ def card(answer: RecoveryAnswer, chosen: str, system: Mapping[str, Typed], now: 
     over = recovery_sheet.handling(answer)
     return EmergencyCard(
         title=f"{BANNER}: {p.name} too high",
-        system=system.get("name", Typed("")).text.strip() or "Unnamed system",
+        system=shown_name(system, "Unnamed system"),
         volume=f"Net volume {correct.volume_words(system).replace(' net', '', 1)}.",
         issued=f"Issued {date_words(now)} {now:%H:%M}",
         valid_until=f"Valid until {date_time(now + _HOLDS)}",

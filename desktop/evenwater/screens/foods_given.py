@@ -10,6 +10,7 @@ from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.foods_question import Food
 from evenwater.engine.form import Unread
 from evenwater.engine.quantities import Typed, Water
+from evenwater.screens.names import shown_name
 
 Values = Mapping[str, Typed]
 
@@ -41,7 +42,7 @@ def text_of(values: Values, name: str) -> str:
 
 def name_of(values: Values) -> str:
     """Return what a food is called."""
-    return text_of(values, "name") or NO_NAME
+    return shown_name(values, NO_NAME)
 
 
 def sort_of(values: Values) -> str:

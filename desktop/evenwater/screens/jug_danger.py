@@ -20,6 +20,7 @@ from evenwater.screens import correct, jug_words, words
 from evenwater.screens.jug_delivery import LOOKING
 from evenwater.screens.jug_levels import NO, YES, Level
 from evenwater.screens.jug_room import Drawer, Jug, stock_answer, volume
+from evenwater.screens.names import shown_name
 from evenwater.screens.shown import seconds, with_unit
 
 Values = Mapping[str, Typed]
@@ -199,7 +200,7 @@ def _primed(pump: Values, dose_ml: float) -> Iterator[str]:
     if bore is None or length is None:
         return
     held, flow = dead_volume(bore, length), _number(pump, "flow", FLOW)
-    name = pump.get("name", Typed("")).text.strip() or "the pump"
+    name = shown_name(pump, "the pump")
     run = "" if flow is None else f", about {seconds(60.0 * held / flow)} of running"
     said = f"The line of {name} holds {volume(held)}{run}."
     if dose_ml > 0.0:

@@ -28,6 +28,7 @@ from evenwater.engine.units import KINDS
 from evenwater.screens import jug_words, words
 from evenwater.screens.jug_levels import Level, accuracy_ml, below_ml, steady
 from evenwater.screens.jug_room import Drawer, Jug, volume
+from evenwater.screens.names import shown_name
 from evenwater.screens.rounds_jugs import UNSURE, Drawn, taken
 from evenwater.screens.shown import date_time, with_unit
 
@@ -236,7 +237,7 @@ def _flow(jug: Jug, found: JugCheck) -> FlowOffer | None:
         significant(from_canonical(canonical * share, FLOW.kind, unit), 3)
         for share in (found.factor.low, found.factor.value, found.factor.high)
     )
-    name = pump.get("name", Typed("")).text.strip() or "the pump"
+    name = shown_name(pump, "the pump")
     said = (
         f"{name} is set by a flow of {with_unit(significant(float(read_flow.entered.number), 3), shown)}. By these levels it gives "
         f"{with_unit(new, shown)} ({low} to {high}). Calibrate it first; use this only if the calibration says the same."

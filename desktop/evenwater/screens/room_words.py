@@ -134,6 +134,22 @@ def sentence(reason: Reason) -> str:
     return words(reason.params) if words else f"The log could not be used ({reason.code})."
 
 
+def edits_words(count: int) -> str:
+    """Return a number of edits in words.
+
+    Parameters
+    ----------
+    count : int
+        How many, at least one.
+
+    Returns
+    -------
+    str
+        Words such as "1 edit".
+    """
+    return f"{count}\u00a0{'edit' if count == 1 else 'edits'}"
+
+
 def field_words(kind: str, field: str) -> str:
     """Return what a field of a record is called in a sentence.
 

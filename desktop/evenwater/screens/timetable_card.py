@@ -10,6 +10,7 @@ from evenwater.engine.quantities import Typed
 from evenwater.engine.timetable import TimetableAnswer
 from evenwater.screens import correct, plan_id
 from evenwater.screens.clock_change import ClockChange, clock_words, next_change
+from evenwater.screens.names import shown_name
 from evenwater.screens.shown import date_words, dose, seconds
 from evenwater.screens.timetable_given import Given, pairs
 from evenwater.screens.timetable_rows import PumpSummary, TimetableRow, every_dose, summaries
@@ -78,7 +79,7 @@ def page(answer: TimetableAnswer, given: Sequence[Given], system: Mapping[str, T
     told = summaries(answer, given)
     return TimetablePage(
         title="Timetable of all pumps",
-        system=system.get("name", Typed("")).text.strip() or "Unnamed system",
+        system=shown_name(system, "Unnamed system"),
         volume=f"Net volume {correct.volume_words(system).replace(' net', '', 1)}.",
         code=plan_id.timetable_code(answer),
         issued=f"Issued {date_words(now)} {now:%H:%M}",

@@ -14,6 +14,7 @@ from evenwater.engine.together_answer import Outlook, TogetherAnswer
 from evenwater.engine.upkeep import UpkeepDose
 from evenwater.screens import correct, foods_given, foods_jug, plan_id, together_view, words
 from evenwater.screens.answer import BOTTLE
+from evenwater.screens.names import shown_name
 from evenwater.screens.shown import Shown, about, date_time, date_words, dose, every, seconds, with_unit
 from evenwater.screens.timetable_card import EMERGENCY, RULES, SHEET_WINS
 from evenwater.screens.timetable_given import BOTTLE_NAME, pairs
@@ -111,7 +112,7 @@ def page(
     set_by_hand = tuple(f"{row.when}|{row.dose}|{row.additive}|{row.setting}" for row in (*rows, *eaten))
     return TogetherPage(
         title="Everything that runs",
-        system=system.get("name", Typed("")).text.strip() or "Unnamed system",
+        system=shown_name(system, "Unnamed system"),
         volume=f"Net volume {correct.volume_words(system).replace(' net', '', 1)}.",
         code=plan_id.together_code((*set_by_hand, *water)),
         issued=f"Issued {date_words(now)} {now:%H:%M}",

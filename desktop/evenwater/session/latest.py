@@ -28,23 +28,38 @@ class Failed:
     error: BaseException
 
 
-class _Job(QRunnable):
-    """Runs one task and leaves its outcome in a list that both threads may touch."""
+@dataclass(frozen=True)
+class _Job:
+    task: Callable[[], object]
+    key: object
 
-    def __init__(self, task: Callable[[], object], key: object, outcomes: deque[Done | Failed]) -> None:
+
+class _Worker(QRunnable):
+    """Runs one job after the other and leaves each outcome in a list that both threads may touch.
+
+    There is one for all of them, since PySide never lets go of a runnable that a pool has started, nor of what it holds.
+    """
+
+    def __init__(self, outcomes: deque[Done | Failed]) -> None:
         super().__init__()
-        # Its owner keeps it until the outcome is fetched; the pool must not delete it before.
+        # Its owner keeps it; the pool must not delete it.
         self.setAutoDelete(False)
-        self._task = task
-        self._key = key
         self._outcomes = outcomes
+        self.job: _Job | None = None
+        """What is run next; to be set while nothing runs."""
 
     def run(self) -> None:
-        """Run the task. Called by the pool."""
+        """Run the job. Called by the pool."""
+        job, self.job = self.job, None
+        if job is None:
+            return
         try:
-            self._outcomes.append(Done(self._key, self._task()))
+            outcome: Done | Failed = Done(job.key, job.task())
         except BaseException as error:  # noqa: BLE001  (whatever it is, the window must hear of it)
-            self._outcomes.append(Failed(self._key, error))
+            outcome = Failed(job.key, error)
+        del job
+        # With this the next job may be given: nothing is touched any more.
+        self._outcomes.append(outcome)
 
 
 class LatestOnly(QObject):
@@ -66,7 +81,8 @@ class LatestOnly(QObject):
         self._pool = QThreadPool(self)
         self._pool.setMaxThreadCount(1)
         self._outcomes: deque[Done | Failed] = deque()
-        self._running: _Job | None = None
+        self._worker = _Worker(self._outcomes)
+        self._running = False
         self._next: _Job | None = None
         self._closed = False
         self._timer = QTimer(self)
@@ -80,13 +96,13 @@ class LatestOnly(QObject):
         """
         if self._closed:
             return
-        self._next = _Job(task, key, self._outcomes)
-        if self._running is None:
+        self._next = _Job(task, key)
+        if not self._running:
             self._start_next()
 
     def busy(self) -> bool:
         """Say whether a result is still to come."""
-        return self._running is not None
+        return self._running
 
     def close(self, timeout_ms: int = 2000) -> bool:
         """Deliver nothing any more and wait for the running task; False when it did not end in time."""
@@ -94,7 +110,7 @@ class LatestOnly(QObject):
         self._timer.stop()
         ended = self._pool.waitForDone(timeout_ms)
         if ended:
-            self._running = None
+            self._running = False
         return ended
 
     @Slot()
@@ -104,7 +120,7 @@ class LatestOnly(QObject):
             return
         outcome = self._outcomes.popleft()
         self._timer.stop()
-        self._running = None
+        self._running = False
         if self._next is not None:
             self._start_next()
         elif isinstance(outcome, Done):
@@ -113,7 +129,8 @@ class LatestOnly(QObject):
             self.failed.emit(outcome)
 
     def _start_next(self) -> None:
-        self._running, self._next = self._next, None
-        if self._running is not None:
-            self._pool.start(self._running)
+        job, self._next = self._next, None
+        if job is not None:
+            self._running, self._worker.job = True, job
+            self._pool.start(self._worker)
             self._timer.start()

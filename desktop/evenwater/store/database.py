@@ -78,7 +78,7 @@ class Database:
         here from inside such a transaction is refused with ``"store.locked"``, as another window
         would be: what is done there could be rolled back with the rest although it was said to be saved.
         """
-        if self.connection.in_transaction:
+        if self._in_transaction():
             raise refused("store.locked", file=self.name, detail="a transaction is open")
         with translated(self.name):
             self._peewee.begin("IMMEDIATE")
@@ -87,9 +87,12 @@ class Database:
                 self._peewee.commit()
             except BaseException:
                 # On a full disk SQLite has rolled back by itself, be it in a statement or in the commit.
-                if self.connection.in_transaction:
+                if self._in_transaction():
                     self._peewee.rollback()
                 raise
+
+    def _in_transaction(self) -> bool:
+        return self.connection.in_transaction
 
     @contextmanager
     def reading(self) -> Iterator[None]:

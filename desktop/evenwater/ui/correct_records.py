@@ -14,6 +14,7 @@ from evenwater.engine.quantities import Typed
 from evenwater.engine.units import KINDS
 from evenwater.screens import correct, shelf
 from evenwater.screens.local_zone import present
+from evenwater.screens.names import shown_name
 from evenwater.screens.when import instant_of
 from evenwater.session import Document
 from evenwater.ui.plans import Plans
@@ -53,7 +54,7 @@ class CorrectRecords:
     def options(self, kind: str) -> tuple[tuple[str, str], ...]:
         """Return the ids and names of all jugs or pumps."""
         return tuple(
-            (record, self._document.value(record, "name").text.strip() or f"Unnamed {_FIRST_NAMES[kind].lower()}")
+            (record, shown_name(self._document.values(record), f"Unnamed {_FIRST_NAMES[kind].lower()}"))
             for record in self._document.records(kind)
         )
 

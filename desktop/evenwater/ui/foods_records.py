@@ -10,6 +10,7 @@ from evenwater.screens import exchange_given
 from evenwater.screens.exchange_given import LOG, Newest
 from evenwater.screens.foods_given import LIQUID, PER_ML
 from evenwater.screens.foods_sheet import FOLLOWED, FoodsRoom
+from evenwater.screens.names import shown_name
 from evenwater.session import Document
 
 _KIND = "food"
@@ -70,8 +71,7 @@ class FoodsRecords:
     def pumps(self) -> tuple[tuple[str, str], ...]:
         """Return all pumps as (id, name)."""
         return tuple(
-            (pump, self._document.value(pump, "name").text.strip() or "Unnamed pump")
-            for pump in self._document.records("pump")
+            (pump, shown_name(self._document.values(pump), "Unnamed pump")) for pump in self._document.records("pump")
         )
 
     def by_path(self) -> dict[str, Typed]:

@@ -13,6 +13,7 @@ from evenwater.ui.theme import GRID, set_role
 
 if TYPE_CHECKING:
     from evenwater.ui.opening import Opening
+    from evenwater.ui.unsaved_question import UnsavedQuestion
 
 _WIDTH, _HEIGHT = 1366, 768
 
@@ -25,7 +26,8 @@ class MainWindow(QMainWindow):
         super().__init__(parent)
         self._demo, self._log = demo, log
         self._opening: Opening | None = None
-        self._started = False
+        self._started = self._given_up = False
+        self.question: UnsavedQuestion | None = None
         self.setWindowTitle("Evenwater")
         waiting = QWidget(self)
         set_role(waiting, "page")
@@ -77,8 +79,22 @@ class MainWindow(QMainWindow):
             self._opening.refresh()
 
     def closeEvent(self, event: QCloseEvent) -> None:
-        """Close the log; stay open, with the reason shown, when something could not be saved."""
-        if self._opening is not None and not self._opening.close():
+        """Close the log; where something could not be saved, stay open and ask what is to become of it."""
+        if self._opening is not None and not self._opening.close(lose=self._given_up):
             event.ignore()
+            self._ask(self._opening.unsaved())
             return
         super().closeEvent(event)
+
+    def _ask(self, unsaved: int) -> None:
+        from evenwater.ui.unsaved_question import UnsavedQuestion
+
+        if self.question is None:
+            self.question = UnsavedQuestion(self)
+            self.question.given_up.connect(self._give_up)
+        self.question.ask(unsaved)
+
+    def _give_up(self) -> None:
+        """Close although edits are lost by it: whoever closes a laptop cannot always bring a disk back."""
+        self._given_up = True
+        self.close()

@@ -84,16 +84,26 @@ class Opening(QObject):
         if self._document is not None:
             self._document.refresh()
 
-    def close(self) -> bool:
-        """Save and close; False when something could not be saved."""
+    def unsaved(self) -> int:
+        """Return how many edits are only in memory."""
+        return 0 if self._document is None else self._document.unsaved()
+
+    def close(self, *, lose: bool = False) -> bool:
+        """Save and close; False when something could not be saved, unless that may be lost."""
+        # First of all, since a sheet that was settled does not work on.
+        if not (self._saved() or lose):
+            return False
         if self._room is not None:
             self._room.settle()
         if self._document is not None:
-            if self._document.unsaved() and not self._document.save():
+            if not (self._saved() or lose):
                 return False
             self._document.close()
         self._paths.discard()
         return True
+
+    def _saved(self) -> bool:
+        return self._document is None or not self._document.unsaved() or self._document.save()
 
     def _fill_demo(self) -> None:
         assert self._document is not None

@@ -10,6 +10,7 @@ from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.quantities import Typed
 from evenwater.screens import pump_cards, pump_sheet, pump_view
 from evenwater.screens.local_zone import present
+from evenwater.screens.names import shown_name
 from evenwater.screens.pump_use import Corrected, Use, uses
 from evenwater.screens.when import instant_of
 from evenwater.session import Card, Document
@@ -91,7 +92,7 @@ class PumpRecords:
             system, _, parameter = record.partition(":")
             stock = values.get("stock", Typed("")).text
             batch = document.batch_in_use(stock) if stock in document.records("stock") else ""
-            name = document.value(system, "name").text.strip() or "Unnamed system"
+            name = shown_name(document.values(system), "Unnamed system")
             held = document.values(batch) if batch else {}
             yield Corrected(name, parameter, document.values(system), values, held, self.values())
 

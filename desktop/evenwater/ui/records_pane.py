@@ -8,6 +8,7 @@ from PySide6.QtCore import QItemSelectionModel, QStringListModel, Qt, Signal
 from PySide6.QtWidgets import QAbstractItemView, QLabel, QListView, QPushButton, QVBoxLayout, QWidget
 
 from evenwater.engine.quantities import Typed
+from evenwater.screens.names import shown_name
 from evenwater.session import Change, Document, RecordsChange
 from evenwater.ui.theme import GRID, set_role
 
@@ -32,7 +33,7 @@ PUMPS = Listed("pump", "Pumps", "Pumps", "Unnamed pump", "Pump", "&Add pump", "R
 
 def name_of(document: Document, record_id: str, listed: Listed) -> str:
     """Return the name of a record, or what one without a name is called."""
-    return document.value(record_id, "name").text.strip() or listed.unnamed
+    return shown_name(document.values(record_id), listed.unnamed)
 
 
 class RecordsPane(QWidget):

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWi
 
 from evenwater.engine.reasons import Reason
 from evenwater.screens import backup_words, room_words
+from evenwater.screens.names import shown_name
 from evenwater.session import Document, Label, UndoState
 from evenwater.ui.plain_text import ElidedLabel, plain_tip
 from evenwater.ui.theme import GRID, set_role
@@ -105,7 +106,7 @@ class SheetHeader(QWidget):
         return button
 
     def _refresh(self, *_: object) -> None:
-        self.name.setText(self._document.value(self._system, "name").text.strip() if self._system else self._nothing)
+        self.name.setText(shown_name(self._document.values(self._system), "") if self._system else self._nothing)
 
     def _undo(self) -> None:
         label = self._document.undo_text()
