@@ -91,15 +91,82 @@ def besides(window: MainWindow) -> None:
     room_of(window).sheet.answer.besides.click()
 
 
+def to_sheet(window: MainWindow, name: str) -> None:
+    """Show a sheet."""
+    room_of(window).sheets.choose(SHEETS.index(name))
+
+
 def stocks(window: MainWindow) -> None:
     """Show the shelf."""
-    room_of(window).sheets.choose(SHEETS.index("Stocks"))
+    to_sheet(window, "Stocks")
 
 
-def jug(window: MainWindow, number: int) -> None:
+def jug(window: MainWindow, name: str) -> None:
     """Show a jug of the shelf."""
     stocks(window)
-    room_of(window).jugs.choose(window.opening().document().records("stock")[number])  # type: ignore[union-attr]
+    room_of(window).jugs.choose(_jug_named(window, name))
+
+
+def _jug_named(window: MainWindow, name: str) -> str:
+    document = window.opening().document()  # type: ignore[union-attr]
+    assert document is not None
+    return next(stock for stock in document.records("stock") if document.value(stock, "name").text == name)
+
+
+def rounds(window: MainWindow) -> None:
+    """Show what is due."""
+    to_sheet(window, "Rounds")
+
+
+def upkeep(window: MainWindow) -> None:
+    """Show what keeps the values."""
+    to_sheet(window, "Upkeep")
+
+
+def together(window: MainWindow) -> None:
+    """Unfold what all plans do together."""
+    upkeep(window)
+    settle(QApplication.instance(), 1.5)  # type: ignore[arg-type]
+    room_of(window).upkeep.plans_together.turn.click()
+
+
+def exchange(window: MainWindow) -> None:
+    """Show the pair of pumps."""
+    to_sheet(window, "Exchange")
+
+
+def foods(window: MainWindow) -> None:
+    """Show what is fed."""
+    to_sheet(window, "Foods")
+
+
+def timetable(window: MainWindow) -> None:
+    """Show when every pump doses."""
+    to_sheet(window, "Timetable")
+
+
+def pumps(window: MainWindow) -> None:
+    """Show a pump with its calibrations."""
+    to_sheet(window, "Pumps")
+
+
+def levels(window: MainWindow) -> None:
+    """Show what is left in the jugs."""
+    to_sheet(window, "Jugs")
+
+
+def log(window: MainWindow) -> None:
+    """Show the log."""
+    to_sheet(window, "Log")
+
+
+def recovery(window: MainWindow) -> None:
+    """Let a whole jug of soda ash run in."""
+    to_sheet(window, "Recovery")
+    room = room_of(window)
+    fields = {"stock": Typed(_jug_named(window, "Soda ash, white jug")), "ran_in": Typed("1", "L")}
+    window.opening().document().edit_fields(f"{room.systems.current()}:recovery", fields)  # type: ignore[union-attr]
+    settle(QApplication.instance(), 2.0)  # type: ignore[arg-type]
 
 
 def new_batch(window: MainWindow) -> None:
@@ -122,18 +189,19 @@ def swapped(window: MainWindow) -> None:
 
 def mixed(window: MainWindow) -> None:
     """Show the two magnesium salts in one jug."""
-    jug(window, 5)
+    jug(window, "Magnesium, tall jug")
 
 
 def limewater(window: MainWindow) -> None:
     """Show the limewater."""
-    jug(window, 6)
+    jug(window, "Limewater, grey barrel")
 
 
 STATES: dict[str, State] = {
     "full": full, "refused": refused, "stale": stale, "old reading": old, "worked out": worked_out, "unfilled": unfilled,
     "what else it does": besides, "stocks": stocks, "new batch": new_batch, "batch swapped": swapped, "mix": mixed,
-    "limewater": limewater,
+    "limewater": limewater, "rounds": rounds, "upkeep": upkeep, "all plans together": together, "exchange": exchange, "foods": foods,
+    "timetable": timetable, "pumps": pumps, "jugs": levels, "log": log, "recovery": recovery,
 }  # fmt: skip
 
 
@@ -180,6 +248,8 @@ def main(arguments: list[str]) -> int:
         stocks(window)
         settle(app)
         window.grab().save(str(HERE / "stocks.png"))
+        recovery(window)
+        window.grab().save(str(HERE / "recovery.png"))
         window.close()
         return 0
     out = Path(arguments[0])

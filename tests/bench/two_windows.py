@@ -51,7 +51,7 @@ class Model:
             if self.undone:
                 self.done.append(self.undone.pop())
                 self.state[self.done[-1][0]] = self.done[-1][2]
-        else:
+        elif self.state.get(thing) != after:  # what is taken out already is not taken out again
             self.done.append((thing, self.state.get(thing), after))
             self.undone.clear()
             del self.done[:-LIMIT]

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from html import escape
 
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import QEvent, QSize, Qt
 from PySide6.QtGui import QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QLabel, QWidget
 
@@ -75,6 +75,12 @@ class FittedLabel(QLabel):
         """Choose the wording for the new width."""
         super().resizeEvent(event)
         self._fit()
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Choose the wording anew in other letters."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self._fit()
 
     def _fit(self) -> None:
         measure, room = self.fontMetrics(), self.contentsRect().width()
