@@ -237,3 +237,11 @@ def test_tests_come_at_once_daily_while_exchanging_and_at_the_end() -> None:
     for each in (hold, both):
         assert each.course is not None
         assert each.tests[-1] == each.course.days <= LONGEST_DAYS
+
+
+def test_next_to_no_use_never_brings_the_value_down() -> None:
+    q = read(worked())
+    found = recovery.solve(replace(q, use={"alkalinity": 1e-308}))
+    assert not isinstance(found, Refused)
+    assert [reason.code for reason in choice(found, HOLD).reasons] == ["recovery_too_long"]
+    assert choice(found, BOTH).course is not None

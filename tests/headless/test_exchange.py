@@ -206,6 +206,9 @@ def test_foods_add_to_nitrate_and_phosphate_and_take_alkalinity(tmp_path: Path) 
         less * 34.0, rel=1e-4
     )
     assert fed["salinity"] == plain_one["salinity"]
+    said = {reason["code"]: reason["text"] for reason in body(tmp_path, GOOD + mash)["reasons"]}
+    assert said["exchange_fed"].startswith("What is fed (Mash) counts as if all of it became nitrate and phosphate")
+    assert "exchange_fed" not in {reason["code"] for reason in body(tmp_path)["reasons"]}
 
 
 @pytest.mark.parametrize(

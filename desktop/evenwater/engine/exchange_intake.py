@@ -90,6 +90,7 @@ def exchange(raw: Raw, catalogue: Catalogue) -> ExchangeQuestion | Unread:
         old_jug_l=old_jug,
         new_jug_l=new_jug,
         mixing=mixing,
+        fed=tuple(food.name for food in foods),
     )
 
 

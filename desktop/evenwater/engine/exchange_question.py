@@ -99,7 +99,8 @@ class ExchangeQuestion:
 
     ``volume_l`` [L] is the net volume and ``uncertainty`` half its 95 % interval as a share; ``days`` [day] is how far to look.
     ``salinity`` and ``new_salinity`` are practical salinities, ``new_temperature_c`` [degC], ``evaporation_l`` [L per day],
-    the jugs [L]; None of what is not known. ``spells`` are the additions that run only for a time.
+    the jugs [L]; None of what is not known. ``spells`` are the additions that run only for a time, ``fed`` names the foods whose
+    nutrients are among what is added.
     """
 
     name: str
@@ -117,6 +118,7 @@ class ExchangeQuestion:
     old_jug_l: float | None = None
     new_jug_l: float | None = None
     mixing: Mixing | None = None
+    fed: tuple[str, ...] = ()
 
     @property
     def share_out(self) -> float:

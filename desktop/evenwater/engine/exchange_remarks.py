@@ -50,7 +50,7 @@ def of_pair(q: ExchangeQuestion, found: Match) -> Iterator[Reason]:
 
 
 def of_water(q: ExchangeQuestion) -> Iterator[Reason]:
-    """Yield how far the new water differs from the tank's.
+    """Yield how far the new water differs from the tank's, and how foods are counted.
 
     Parameters
     ----------
@@ -70,6 +70,8 @@ def of_water(q: ExchangeQuestion) -> Iterator[Reason]:
     if q.new_temperature_c is not None and abs(q.new_temperature_c - q.water.temperature_c) > TEMPERATURE_APART_C:
         params = {"new": q.new_temperature_c, "tank": q.water.temperature_c, "most": TEMPERATURE_APART_C}
         yield Reason("exchange_temperature_apart", params, "new_water.temperature")
+    if q.fed:
+        yield Reason("exchange_fed", {"names": q.fed}, "food")
 
 
 def of_pace(q: ExchangeQuestion, moved: Moved, rise: float, fall: float) -> Iterator[Reason]:

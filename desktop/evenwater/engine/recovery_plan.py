@@ -95,6 +95,14 @@ def hard(parameter: Parameter) -> float:
     return parameter.canonical(parameter.rise_hard)
 
 
+def _lasts(excess: Floats, use: float) -> Floats:
+    """Return how long using up lasts [day]; without end where next to nothing is used."""
+    if use <= 0.0:
+        return np.full(len(excess), math.inf)
+    with np.errstate(over="ignore"):
+        return np.asarray(excess / use)
+
+
 def held(q: RecoveryQuestion) -> Course:
     """Return what happens while doses are held and nothing else is done.
 
@@ -109,7 +117,7 @@ def held(q: RecoveryQuestion) -> Course:
         Day by day; not done when it takes too long.
     """
     tanks = begun(q, hard)
-    days = np.maximum(tanks.start[:, tanks.main] - q.target, 0.0) / q.used(q.parameter.name)
+    days = _lasts(np.maximum(tanks.start[:, tanks.main] - q.target, 0.0), q.used(q.parameter.name))
     last = min(float(days[tanks.said]), LONGEST_DAYS)
     at = [*(float(day) for day in range(math.ceil(last))), last]
     points = tuple(Point(day, _named(q, tanks.start[tanks.said] - day * tanks.use)) for day in at)
@@ -187,7 +195,7 @@ class _Way:
         mixed = after_change(tanks, values, part)
         self.see(mixed, going)
         used = self.use[main]
-        rest = (mixed[:, main] - self.q.target) / used if used > 0.0 else np.full(len(part), math.inf)
+        rest = _lasts(mixed[:, main] - self.q.target, used)
         at_once = part >= least
         waits = np.where(at_once, 0.0, np.minimum(every, rest))
         after = after_days(tanks, mixed, 0.0, waits, self.use)

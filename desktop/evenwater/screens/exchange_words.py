@@ -64,6 +64,10 @@ SENTENCES: dict[str, Callable[[Params], str]] = {
     "exchange_disagrees": lambda p: (
         f"Two ways to reckon this exchange differ for {', '.join(p['what'])}, so nothing is said. Please report this question."
     ),
+    "exchange_fed": lambda p: (
+        f"What is fed ({', '.join(filter(None, p['names'])) or 'without a name'}) counts as if all of it became nitrate and phosphate: "
+        "the most it can bring. Growth and skimmer make it less."
+    ),
     "exchange_value_twice": lambda p: f"{p['parameter'].capitalize()} stands here twice. Leave one of them out.",
     "exchange_dose_of_none": lambda p: (
         f"{p['parameter'].capitalize()} is not among the values looked at. Add it to them, or leave out the dose."
