@@ -27,7 +27,7 @@ from tests.bench.kill_targets import TARGETS, Target, Torn
 FAULTS = ("lost", "doubled", "unasked", "torn")
 # A thing is looked at for the first time without knowing how long it takes [s].
 _AT_FIRST = 0.02
-_LONG_LIVES = 2
+_LONG_LIVES = 1
 
 
 @dataclass
