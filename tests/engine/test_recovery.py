@@ -10,9 +10,10 @@ import pytest
 
 from evenwater.engine import recovery, recovery_check, recovery_plan
 from evenwater.engine.correction import Refused
+from evenwater.engine.quantities import Water
 from evenwater.engine.recovery import BOTH, EXCHANGE, HOLD, STOP
-from evenwater.engine.recovery_question import LARGEST_SHARE, LONGEST_DAYS
-from tests.engine.asking import known
+from evenwater.engine.recovery_question import LARGEST_SHARE, LONGEST_DAYS, RecoveryQuestion
+from tests.engine.asking import NOW, known
 from tests.engine.recoveries import answer, choice, read, refusal, worked
 
 # 106 g of Na2CO3 (105.9875 g per mol, two equivalents) in 340 L; 1 dKH is 10 mg of CaO (56.077 g per mol, two equivalents) per litre.
@@ -245,3 +246,24 @@ def test_next_to_no_use_never_brings_the_value_down() -> None:
     assert not isinstance(found, Refused)
     assert [reason.code for reason in choice(found, HOLD).reasons] == ["recovery_too_long"]
     assert choice(found, BOTH).course is not None
+
+
+def test_an_end_within_a_step_is_where_both_reckonings_see_it() -> None:
+    """Half of the water a day, and a volume known to 2 %: the tank that was said ends within a step of the larger one's last stage."""
+    parameters = tuple(known().parameters.values())
+    values = {"magnesium": 1100.0, "potassium": 243.0, "iodide": 0.125}
+    q = RecoveryQuestion(
+        now=NOW, name="", parameter=known().parameters["magnesium"], parameters=parameters, target=1000.0, volume_l=1.0, water=Water(),
+        values=values, before=values, new_water={"magnesium": 970.0}, use={"magnesium": 1.0, "iodide": 1.0 / 64.0}, held=tuple(values),
+        most_l_per_day=0.5, measured=True, volume_share=0.02, ran_in={"magnesium": 0.0},
+    )  # fmt: skip
+    found = recovery.solve(q)
+    assert not isinstance(found, Refused), found
+    both = choice(found, BOTH)
+    assert both.seen is not None
+    # V*dC/dt = -Q*(C - 970) - V*1 from 1100 to 1000: with x = C - 968 it is x(t) = 132*exp(-t/2), which is 32 after 2*ln(132/32).
+    days = 2.0 * math.log(132.0 / 32.0)
+    assert both.course is not None
+    assert math.isclose(both.course.days, days, rel_tol=1e-9)
+    # The second reckoning goes in steps; a straight line through the last one would be off by a part in ten thousand.
+    assert math.isclose(both.seen.end["iodide"], 0.125 - days / 64.0, rel_tol=1e-6)

@@ -18,9 +18,8 @@ STOP = ("pump_off", "line_out", "no_counter_dose", "no_acid", "test", "call")
 HOLD, EXCHANGE, BOTH = "hold", "exchange", "both"
 # From this difference on [degC] new water is warmed or cooled first; common practice, no source.
 SAME_TEMPERATURE_C = 1.0
-# Two reckonings of the same lie this near each other; ends less so, since the second one finds where a step meets the target by a
-# straight line.
-_SAME, _ENDS = 1e-6, 1e-4
+# Two reckonings of the same lie this near each other.
+_SAME = 1e-6
 
 
 @dataclass(frozen=True)
@@ -227,7 +226,7 @@ def _faults(q: RecoveryQuestion, choices: Sequence[Choice]) -> Iterator[str]:
 def _of_course(q: RecoveryQuestion, course: Course, seen: recovery_check.Lived) -> Iterator[str]:
     for p in q.known:
         scale = max(abs(q.values[p.name]), hard(p))
-        if abs(seen.end[p.name] - course.points[-1].values[p.name]) > _ENDS * scale:
+        if abs(seen.end[p.name] - course.points[-1].values[p.name]) > _SAME * scale:
             yield f"end of {p.name}"
         if max(seen.rise[p.name], seen.fall[p.name]) > hard(p) + _SAME * scale:
             yield f"change of {p.name} in a day"

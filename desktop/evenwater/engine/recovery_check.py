@@ -17,7 +17,7 @@ from evenwater.engine.quantities import density_kg_per_l
 from evenwater.engine.recovery_question import RecoveryQuestion
 from evenwater.engine.stock import Dissolved
 
-_STEPS_IN_A_DAY = 8
+_STEPS_IN_A_DAY, _HALVINGS = 8, 40
 # What is nearer than this is the same instant [day], or nothing of a value [1].
 _SAME = 1e-9
 # Right after a change of water is so much later than right before it [day].
@@ -151,8 +151,8 @@ def live(
         count = max(1, math.ceil(_STEPS_IN_A_DAY * length))
         for number in range(count if length > _SAME else 0):
             going = (value[:, main] > q.target * (1.0 + _SAME))[:, None]
-            later = _stepped(value, fresh, np.where(known, litres / volumes, 0.0), use, length / count)
-            value = _until(q.target, main, value, np.where(going, later, value))
+            share = np.where(going & known, litres / volumes, 0.0)
+            value = _ended(q.target, main, value, fresh, share, np.where(going, use, 0.0), length / count)
             now = begin + (number + 1) * length / count
             grid.append(value)
             times.append(now)
@@ -170,8 +170,8 @@ def _legs(
     return [(begin, *stage, 0.0) for begin, stage in zip(begins, exchanges, strict=True)] or [(0.0, days, 0.0, 0.0)]
 
 
-def _stepped(value: Floats, fresh: Floats, share: Floats, use: Floats, step: float) -> Floats:
-    """Return the values a step later, by the classical Runge-Kutta rule."""
+def _stepped(value: Floats, fresh: Floats, share: Floats, use: Floats, step: Floats | float) -> Floats:
+    """Return the values a step later, by the classical Runge-Kutta rule; the step may be one for each tank, shape (n, 1)."""
 
     def rate(at: Floats) -> Floats:
         return -use - share * (at - fresh)
@@ -183,8 +183,24 @@ def _stepped(value: Floats, fresh: Floats, share: Floats, use: Floats, step: flo
     return later
 
 
+def _ended(target: float, main: int, value: Floats, fresh: Floats, share: Floats, use: Floats, step: float) -> Floats:
+    """Return the values a step later, or at the instant within it at which a tank comes to the target."""
+    later = _stepped(value, fresh, share, use, step)
+    beyond = (later[:, main] < target) & (value[:, main] > target)
+    if not beyond.any():
+        return later
+    # Halved until nothing is left of the step; a straight line would miss the instant by a part in ten thousand.
+    low, high = np.zeros((len(value), 1)), np.ones((len(value), 1))
+    for _ in range(_HALVINGS):
+        middle = 0.5 * (low + high)
+        past = _stepped(value, fresh, share, use, middle * step)[:, main, None] < target
+        low, high = np.where(past, low, middle), np.where(past, middle, high)
+    ended: Floats = np.where(beyond[:, None], _stepped(value, fresh, share, use, low * step), later)
+    return ended
+
+
 def _until(target: float, main: int, value: Floats, later: Floats) -> Floats:
-    """Return the values where a step ends at the target: what lies beyond it is not done any more."""
+    """Return the values where a change of water ends at the target, which mixing comes to in a straight line."""
     fell = value[:, main] - later[:, main]
     part = np.where(fell > 0.0, (value[:, main] - target) / np.where(fell > 0.0, fell, 1.0), 1.0)
     shortened: Floats = value + np.clip(part, 0.0, 1.0)[:, None] * (later - value)
