@@ -18,6 +18,10 @@ STILL = {"per_day": "0 L per day"}
 SALINITY = {"net_volume": "340 L", "salinity": "35"}
 PRODUCED: dict[str, tuple[tuple[Reason, ...], list[str]]] = {
     "exchange_disagrees": ((Reason("exchange_disagrees", {"what": ("calcium", "nitrate")}),), ["calcium, nitrate"]),
+    "exchange_fed": (
+        reasons(food=[{"name": "Mash", "per_day": "10 mL per day", "nitrogen": "5 mg/mL"}]),
+        ["What is fed (Mash)", "the most it can bring"],
+    ),
     "exchange_value_twice": (reasons(value=[ALKALINITY, ALKALINITY]), ["Alkalinity", "twice"]),
     "exchange_dose_of_none": (
         reasons(dose=[{"parameter": "calcium", "after_days": "1", "raises": "1 mg/L"}]), ["Calcium"],
