@@ -11,8 +11,10 @@ import pytest
 from evenwater.engine import recovery, recovery_check, recovery_plan
 from evenwater.engine.correction import Refused
 from evenwater.engine.quantities import Water
+from evenwater.engine.recipe import Bottle
 from evenwater.engine.recovery import BOTH, EXCHANGE, HOLD, STOP
-from evenwater.engine.recovery_question import LARGEST_SHARE, LONGEST_DAYS, RecoveryQuestion
+from evenwater.engine.recovery_question import LARGEST_SHARE, LONGEST_DAYS, Overdose, RecoveryQuestion
+from evenwater.engine.stock import Labelled
 from tests.engine.asking import NOW, known
 from tests.engine.recoveries import answer, choice, read, refusal, worked
 
@@ -267,3 +269,24 @@ def test_an_end_within_a_step_is_where_both_reckonings_see_it() -> None:
     assert math.isclose(both.course.days, days, rel_tol=1e-9)
     # The second reckoning goes in steps; a straight line through the last one would be off by a part in ten thousand.
     assert math.isclose(both.seen.end["iodide"], 0.125 - days / 64.0, rel_tol=1e-6)
+
+
+def test_a_target_of_next_to_nothing_ends_where_it_is_met() -> None:
+    """What is left of a step's halving must not count as still too high, and be changed once more."""
+    nitrate = known().parameters["nitrate"]
+    litres, ml = 4168.658, 687.365
+    values = {"nitrate": 0.16488 + ml / litres, "phosphate": 0.2098, "salinity": 39.7235}
+    q = RecoveryQuestion(
+        now=NOW, name="", parameter=nitrate, parameters=tuple(known().parameters.values()), target=1e-12, volume_l=litres, water=Water(),
+        values=values, before={**values, "nitrate": 0.16488}, new_water={"nitrate": 0.0, "phosphate": 0.0, "salinity": 28.912},
+        use={"nitrate": 0.33596, "phosphate": 0.018665}, held=("nitrate", "phosphate"), most_l_per_day=1829.8, measured=False,
+        overdose=Overdose(Bottle(Labelled(1.0, 1.0, 1.0, "nitrate"), nitrate), ml), volume_share=0.25, ran_in={"nitrate": ml},
+    )  # fmt: skip
+    found = recovery.solve(q)
+    assert not isinstance(found, Refused), found
+    both = choice(found, BOTH)
+    assert both.proposed
+    assert both.changes is not None
+    assert both.changes.days < 1.0 < both.changes.between_days[1], (
+        "the larger tank goes on, the tank that was said does not"
+    )

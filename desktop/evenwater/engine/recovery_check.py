@@ -141,16 +141,18 @@ def live(
     known, fresh = ~np.isnan(fresh), np.nan_to_num(fresh)
     use = np.array([[part * q.use.get(name, 0.0) if name in q.held else 0.0 for name in names] for _, _, part in cases])
     main, grid, times, now = names.index(q.parameter.name), [value], [0.0], 0.0
+    # Measured by where it begins: of a target of next to nothing a share would be no distance at all.
+    done = q.target + _SAME * float(value[:, main].max())
     for begin, length, litres, at_once in _legs(exchanges, changes, days):
         if at_once:
-            going = (value[:, main] > q.target * (1.0 + _SAME))[:, None]
+            going = (value[:, main] > done)[:, None]
             mixed = np.where(going & known, value - at_once / volumes * (value - fresh), value)
             value = _until(q.target, main, value, mixed)
             grid.append(value)
             times.append(begin + _AFTER)
         count = max(1, math.ceil(_STEPS_IN_A_DAY * length))
         for number in range(count if length > _SAME else 0):
-            going = (value[:, main] > q.target * (1.0 + _SAME))[:, None]
+            going = (value[:, main] > done)[:, None]
             share = np.where(going & known, litres / volumes, 0.0)
             value = _ended(q.target, main, value, fresh, share, np.where(going, use, 0.0), length / count)
             now = begin + (number + 1) * length / count
