@@ -290,3 +290,20 @@ def test_a_target_of_next_to_nothing_ends_where_it_is_met() -> None:
     assert both.changes.days < 1.0 < both.changes.between_days[1], (
         "the larger tank goes on, the tank that was said does not"
     )
+
+
+def test_an_exchange_that_counts_on_the_use_keeps_every_range_without_it() -> None:
+    """Phosphate stands just below its hard 0.5 mg/L and the new water above it: only the use would keep it there."""
+    values = {"strontium": 4.58, "phosphate": 0.4999}
+    strontium = known().parameters["strontium"]
+    q = RecoveryQuestion(
+        now=NOW, name="", parameter=strontium, parameters=tuple(known().parameters.values()), target=3.726, volume_l=1890.0, water=Water(),
+        values=values, before=values, new_water={"strontium": 1.29, "phosphate": 0.515}, use={"strontium": 0.001, "phosphate": 0.007},
+        held=tuple(values), most_l_per_day=18.9, measured=True, ran_in={"strontium": 0.0},
+    )  # fmt: skip
+    found = recovery.solve(q)
+    assert not isinstance(found, Refused), found
+    both = choice(found, BOTH)
+    assert [reason.code for reason in both.reasons] == ["recovery_rises_too_high"]
+    # A hundredth of the water a day for 29 days: 0.515 - (0.515 - 0.4999) * exp(-0.29).
+    assert float(str(both.reasons[0].params["value"])) == pytest.approx(0.515 - 0.0151 * math.exp(-0.29), abs=1e-4)

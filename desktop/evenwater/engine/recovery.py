@@ -189,10 +189,23 @@ def _too_long(q: RecoveryQuestion, course: Course) -> Iterator[Reason]:
 
 
 def _looked_at(q: RecoveryQuestion, choice: Choice) -> Choice:
-    """Return a choice with what the second reckoning sees of it, if it is proposed."""
+    """Return a choice with what the second reckoning sees of it, if it is proposed.
+
+    The planner counts on the use, or on none; between the two, and where the animals stopped, another value may still leave its range.
+    """
     if not choice.proposed or choice.course is None:
         return choice
-    return replace(choice, seen=_lived(q, choice.name, choice.course))
+    seen = _lived(q, choice.name, choice.course)
+    every = (seen,) if choice.changes is None else (seen, _lived(q, choice.name, choice.changes))
+    beyond = tuple(
+        reason
+        for p in q.known
+        if p is not q.parameter
+        for reason in _beyond(
+            q, p, min(each.lowest[p.name] for each in every), max(each.highest[p.name] for each in every)
+        )
+    )
+    return replace(choice, reasons=beyond) if beyond else replace(choice, seen=seen)
 
 
 def _lived(q: RecoveryQuestion, choice: str, course: Course) -> recovery_check.Lived:
