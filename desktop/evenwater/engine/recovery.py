@@ -28,7 +28,7 @@ class Choice:
 
     ``course`` is the steady way and ``changes`` the same in single changes of water; None where there is none. ``tests`` are the days from the
     start on which to test. ``reasons`` say why it is not proposed. ``seen`` is what the second reckoning saw of the steady way, of
-    whatever is proposed.
+    whatever is proposed, and ``seen_singly`` what it saw of the single changes.
     """
 
     name: str
@@ -37,6 +37,7 @@ class Choice:
     tests: tuple[float, ...]
     reasons: tuple[Reason, ...]
     seen: recovery_check.Lived | None = None
+    seen_singly: recovery_check.Lived | None = None
 
     @property
     def proposed(self) -> bool:
@@ -196,7 +197,8 @@ def _looked_at(q: RecoveryQuestion, choice: Choice) -> Choice:
     if not choice.proposed or choice.course is None:
         return choice
     seen = _lived(q, choice.name, choice.course)
-    every = (seen,) if choice.changes is None else (seen, _lived(q, choice.name, choice.changes))
+    singly = None if choice.changes is None else _lived(q, choice.name, choice.changes)
+    every = (seen,) if singly is None else (seen, singly)
     beyond = tuple(
         reason
         for p in q.known
@@ -205,7 +207,7 @@ def _looked_at(q: RecoveryQuestion, choice: Choice) -> Choice:
             q, p, min(each.lowest[p.name] for each in every), max(each.highest[p.name] for each in every)
         )
     )
-    return replace(choice, reasons=beyond) if beyond else replace(choice, seen=seen)
+    return replace(choice, reasons=beyond) if beyond else replace(choice, seen=seen, seen_singly=singly)
 
 
 def _lived(q: RecoveryQuestion, choice: str, course: Course) -> recovery_check.Lived:
@@ -229,11 +231,9 @@ def _faults(q: RecoveryQuestion, choices: Sequence[Choice]) -> Iterator[str]:
             if abs(value - values[name]) > _SAME * max(value, values[name]):
                 yield f"start of {name}"
     for choice in choices:
-        if choice.proposed and choice.course is not None and choice.seen is not None:
-            yield from (f"{choice.name}: {fault}" for fault in _of_course(q, choice.course, choice.seen))
-            if choice.changes is not None:
-                seen = _lived(q, choice.name, choice.changes)
-                yield from (f"{choice.name}: {fault}" for fault in _of_course(q, choice.changes, seen))
+        for course, seen in ((choice.course, choice.seen), (choice.changes, choice.seen_singly)):
+            if choice.proposed and course is not None and seen is not None:
+                yield from (f"{choice.name}: {fault}" for fault in _of_course(q, course, seen))
 
 
 def _of_course(q: RecoveryQuestion, course: Course, seen: recovery_check.Lived) -> Iterator[str]:
