@@ -13,7 +13,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from evenwater.screens.exchange_chart import CourseChart
 from evenwater.ui.chart_axis import value_ticks
 from evenwater.ui.chart_items import Scale, polygon
-from evenwater.ui.paper_style import draw_frame
+from evenwater.ui.chart_paper import chart_paper
 from evenwater.ui.theme import scaled, tokens_of
 
 NOTHING = "Nothing to show yet. What is exchanged is entered at the left."
@@ -117,18 +117,9 @@ class ExchangeChart(QWidget):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint everything."""
-        tokens = tokens_of(self.palette())
-        with QPainter(self) as painter:
-            painter.fillRect(self.rect(), QColor(tokens.leaf))
-            painter.setFont(scaled(self.font(), 10))
-            if self._view is None:
-                painter.setPen(QColor(tokens.muted))
-                flags = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
-                painter.drawText(self.rect().adjusted(24, 8, -24, -8), flags, NOTHING)
-            else:
+        with chart_paper(self, NOTHING if self._view is None else "") as painter:
+            if self._view is not None:
                 self._paint(painter, self._view)
-            if self.hasFocus():
-                draw_frame(painter, self.rect(), QColor(tokens.blue), Qt.BrushStyle.NoBrush, 2)
 
     def _paint(self, painter: QPainter, view: CourseChart) -> None:
         scale, metrics = self._scale(view), QFontMetricsF(painter.font())

@@ -17,7 +17,7 @@ from evenwater.screens.together_view import Course
 from evenwater.screens.views import Floats
 from evenwater.ui.chart_axis import Widths, moment_text, time_ticks, value_ticks
 from evenwater.ui.chart_items import Scale, polygon
-from evenwater.ui.paper_style import draw_frame
+from evenwater.ui.chart_paper import chart_paper
 from evenwater.ui.theme import scaled, tokens_of
 
 NOTHING = "Without a reading there is no course to draw."
@@ -119,18 +119,9 @@ class TogetherChart(QWidget):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint everything."""
-        tokens = tokens_of(self.palette())
-        with QPainter(self) as painter:
-            painter.fillRect(self.rect(), QColor(tokens.leaf))
-            painter.setFont(scaled(self.font(), 10))
-            if self._course is None:
-                painter.setPen(QColor(tokens.muted))
-                flags = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
-                painter.drawText(self.rect().adjusted(24, 8, -24, -8), flags, NOTHING)
-            else:
+        with chart_paper(self, NOTHING if self._course is None else "") as painter:
+            if self._course is not None:
                 self._paint(painter, self._course)
-            if self.hasFocus():
-                draw_frame(painter, self.rect(), QColor(tokens.blue), Qt.BrushStyle.NoBrush, 2)
 
     def _paint(self, painter: QPainter, course: Course) -> None:
         tokens, scale, metrics = tokens_of(self.palette()), self._scale(course), QFontMetricsF(painter.font())
