@@ -6,6 +6,7 @@ import re
 from dataclasses import replace
 from datetime import timedelta
 
+import numpy as np
 import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
@@ -110,19 +111,16 @@ def test_high_is_above_the_stop_rule_or_the_plans_band_at_the_next_test(name: st
     early = re.search(r"above ([\d.]+)\u00a0[^,]*? before ", cards[HIGH].use_when)
     along = project(plan)
     days = (plan.retest_at - q.now) / timedelta(days=1)
-    at = max(range(len(along.days)), key=lambda n: (along.days[n] <= days, along.days[n]))
+    high, rising = (float(np.interp(days, along.days, line)) for line in (along.high, along.plan))
     grain = 10.0 ** Readings(q).places
     if early is None:
-        assert (
-            along.high[at] > plan.stop_above - plan.question.parameter.canonical(q.parameter.kit_accuracy) / 10
-            or days <= 0
-        )
+        assert high > plan.stop_above - plan.question.parameter.canonical(q.parameter.kit_accuracy) / 10 or days <= 0
         return
     said = float(early[1])
-    exact = from_canonical(float(along.high[at]), q.parameter.kind, q.unit, q.system.water)
+    exact = from_canonical(high, q.parameter.kind, q.unit, q.system.water)
     assert said <= exact * SLACK + 0.1 * grain
     assert said >= exact - 1.2 * grain
-    planned = from_canonical(float(along.plan[at]), q.parameter.kind, q.unit, q.system.water)
+    planned = from_canonical(rising, q.parameter.kind, q.unit, q.system.water)
     assert said >= planned - grain, "what is planned is not high"
 
 

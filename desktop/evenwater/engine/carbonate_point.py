@@ -107,13 +107,35 @@ class Sample:
         Sample
             The water at once after it.
         """
-        alkalinity, dic = self.alkalinity + added.alkalinity, self.dic + added.dic
-        calcium, borate = self.calcium + added.calcium, self.borate + added.borate
-        phosphate = self.phosphate + added.phosphate
-        hydrogen = _hydrogen(
-            _acids(self.constants, borate, phosphate), alkalinity / 1000.0, dic / 1000.0, self.ph_total
+        held = self.holding(added)
+        acids = _acids(held.constants, held.borate, held.phosphate)
+        hydrogen = _hydrogen(acids, held.alkalinity / 1000.0, held.dic / 1000.0, held.ph_total)
+        return Sample(
+            held.constants, held.alkalinity, held.dic, held.calcium, held.borate, held.phosphate, -math.log10(hydrogen)
         )
-        return Sample(self.constants, alkalinity, dic, calcium, borate, phosphate, -math.log10(hydrogen))
+
+    def holding(self, added: Portions) -> Sample:
+        """Return the water with something put in and its pH as before: for ``aired`` and ``at_ph``, which find the pH that goes with it.
+
+        Parameters
+        ----------
+        added : Portions
+            What goes in [meq/kg and mmol/kg].
+
+        Returns
+        -------
+        Sample
+            The amounts after it; its ``ph_total`` is still that from before.
+        """
+        return Sample(
+            self.constants,
+            self.alkalinity + added.alkalinity,
+            self.dic + added.dic,
+            self.calcium + added.calcium,
+            self.borate + added.borate,
+            self.phosphate + added.phosphate,
+            self.ph_total,
+        )
 
     def at_ph(self, ph_total: float) -> Sample:
         """Return the water with as much carbon as gives it a pH.

@@ -14,8 +14,9 @@ from evenwater.engine.correction import Answer, spread
 
 Floats = npt.NDArray[np.float64]
 
-POINTS = 200
-BAND_POINTS = 48
+# All lines but the edges of the band are straight between their bends, which are instants of their own; the edges bend so
+# gently that straight lines between so many instants are within a hundredth of the chart's height.
+INSTANTS = 24
 # How much of the upkeep is drawn after the ramp: half as long again, at least half a day, at most a
 # week, so that the bend stays easy to see.
 _TAIL_SHARE, _TAIL_LEAST, _TAIL_MOST = 0.55, 0.5, 7.0
@@ -62,15 +63,13 @@ class Projection:
     water: WaterAlong | None
 
 
-def project(answer: Answer, points: int = POINTS) -> Projection:
+def project(answer: Answer) -> Projection:
     """Project a plan through its ramp and the first stretch of upkeep.
 
     Parameters
     ----------
     answer : Answer
         The plan.
-    points : int
-        Number of instants.
 
     Returns
     -------
@@ -80,19 +79,14 @@ def project(answer: Answer, points: int = POINTS) -> Projection:
     q, doses = answer.question, answer.doses
     ramp = doses.lasts_days
     tail = min(max(_TAIL_SHARE * ramp, _TAIL_LEAST), _TAIL_MOST)
-    days = np.union1d(np.linspace(0.0, ramp + tail, points), np.array([ramp]))
+    ends = q.start / q.use if q.use > 0.0 else np.inf
+    bends = [ramp, ends] if ends < ramp + tail else [ramp]
+    days = np.unique(np.concatenate((np.linspace(0.0, ramp + tail, INSTANTS), bends)))
     per_day = doses.per_day * answer.per_ml
     rising, keeping = doses.dose_ml * per_day, doses.upkeep_ml * per_day
     plan = trajectory(q.start, (segment(ramp, rising, q.use), segment(tail, keeping, q.use)), days)
-
-    def dosed_until(at: Floats) -> Floats:
-        return np.where(at <= ramp, rising * at, rising * ramp + keeping * (at - ramp))
-
-    # The band bends at the knee only: fewer instants, joined by straight lines, look the same.
-    knots = np.union1d(np.linspace(0.0, ramp + tail, BAND_POINTS), np.array([ramp]))
-    edges = uncertainty.band(q.measured, q.untested + dosed_until(knots), q.use * knots, spread(q))
-    low, high = (np.interp(days, knots, edge) for edge in edges)
-    dosed, used = dosed_until(days), q.use * days
+    dosed, used = np.where(days <= ramp, rising * days, rising * ramp + keeping * (days - ramp)), q.use * days
+    low, high = uncertainty.band(q.measured, q.untested + dosed, used, spread(q))
     count = doses.count + int(tail * doses.per_day) if doses.upkeep_ml > 0.0 else doses.count
     at = np.arange(1, count + 1, dtype=np.float64) * doses.interval_days
     given = np.where(np.arange(count) < doses.count, doses.dose_ml, doses.upkeep_ml)

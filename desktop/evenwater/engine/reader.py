@@ -19,6 +19,8 @@ from evenwater.engine.units import KINDS, Kind, Unit
 
 # More digits than any two floats need to be told apart, and few enough to be looked at.
 _LONGEST_NUMBER = 40
+# Readings of texts up to so many characters are remembered.
+_LONGEST_KEPT = 40
 _TOKEN = re.compile(r"([+\-\u2212]?[0-9.,]+)[ ]?(.*)", re.DOTALL | re.ASCII)
 _NUMBER = re.compile(r"-?(?:[0-9]+(?:[.,][0-9]+)?|[.,][0-9]+)", re.ASCII)
 _THOUSANDS = re.compile(r"-?[1-9][0-9]{0,2}[.,][0-9]{3}", re.ASCII)
@@ -101,6 +103,10 @@ def read(text: str, field: Field, beside: str = "", water: Water | None = None) 
     Ok, Ask, Wrong or Empty
         What it says, a question back, or why it cannot be taken.
     """
+    return (_read_again if len(text) <= _LONGEST_KEPT else _read)(text, field, beside, water)
+
+
+def _read(text: str, field: Field, beside: str, water: Water | None) -> Reading:
     clean = " ".join(text.replace("\u00a0", " ").replace("\u202f", " ").split())
     if not clean:
         return Empty()
@@ -130,6 +136,10 @@ def read(text: str, field: Field, beside: str = "", water: Water | None = None) 
     if not admits(decimal, field, water):
         return Wrong(_out_of_range(decimal, field, water))
     return Ok(decimal)
+
+
+# At each key all other fields of a form are read again as they stand.
+_read_again = lru_cache(maxsize=1024)(_read)
 
 
 def admits(entered: Entered, field: Field, water: Water | None = None) -> bool:

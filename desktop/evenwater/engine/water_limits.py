@@ -61,8 +61,8 @@ class TankChemistry:
         Sample
             The water.
         """
-        mixed = self.start.mixed(self.per_unit.times(rise))
-        return mixed.aired(self.start.co2) if self.ph_known else mixed.at_ph(self.start.ph_total)
+        held = self.start.holding(self.per_unit.times(rise))
+        return held.aired(self.start.co2) if self.ph_known else held.at_ph(self.start.ph_total)
 
     def after(self, base: Sample, rise: float) -> Sample:
         """Return the water at once after what raises the corrected value by so much.

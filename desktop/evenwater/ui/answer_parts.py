@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QFontMetricsF, QKeyEvent, QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
@@ -24,13 +24,19 @@ class Figure(QWidget):
         self._figure = ""
         self._unit = ""
         self._answered = self._alarm = False
+        self._hint = QSize()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def set_figure(self, figure: str, unit: str, answered: bool) -> None:
         """Show a figure; one that is not ``answered`` stands in grey."""
-        self._figure, self._unit, self._answered = figure, unit, answered
+        if (figure, unit, answered) == (self._figure, self._unit, self._answered):
+            return
+        before, self._answered = (self._figure, self._unit), answered
+        self._figure, self._unit = figure, unit
         self.setAccessibleName(f"{figure} {unit}" if answered else "No figure yet")
-        self.updateGeometry()
+        if (figure, unit) != before:
+            self._hint = QSize()
+            self.updateGeometry()
         self.update()
 
     def set_alarm(self, alarm: bool) -> None:
@@ -50,6 +56,18 @@ class Figure(QWidget):
 
     def sizeHint(self) -> QSize:
         """Return the room the figure and the unit take, without the white the fonts carry above them."""
+        if not self._hint.isValid():
+            self._hint = self._measured()
+        return self._hint
+
+    def changeEvent(self, event: QEvent) -> None:
+        """Measure again in other letters."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange:
+            self._hint = QSize()
+            self.updateGeometry()
+
+    def _measured(self) -> QSize:
         big = QFontMetricsF(scaled(self.font(), _FIGURE_POINTS, bold=True))
         small = QFontMetricsF(scaled(self.font(), _UNIT_POINTS))
         width = big.horizontalAdvance(self._figure) + _UNIT_GAP + small.horizontalAdvance(self._unit)

@@ -10,6 +10,7 @@ import math
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from datetime import datetime, timedelta, tzinfo
+from functools import lru_cache
 
 from PySide6.QtCore import QLineF, QPointF, QRectF
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
@@ -104,13 +105,18 @@ def _midnights(start: float, end: float, zone: tzinfo | None) -> Iterator[dateti
 def _hours(start: float, end: float, minutes: int, zone: tzinfo | None) -> list[Tick]:
     ticks: list[Tick] = []
     for midnight in _midnights(start, end, zone):
-        for minute in range(0, 24 * 60, minutes):
-            when = midnight + timedelta(minutes=minute)
-            at = when.timestamp()
-            if start <= at <= end and (not ticks or at > ticks[-1].at):
-                new_day = minute == 0
-                ticks.append(Tick(at, day_text(when) if new_day else f"{when:%H:%M}", new_day, new_day))
+        for tick in _hours_of(midnight, midnight.timestamp(), minutes):
+            if start <= tick.at <= end and (not ticks or tick.at > ticks[-1].at):
+                ticks.append(tick)
     return ticks
+
+
+@lru_cache(maxsize=64)
+def _hours_of(midnight: datetime, _at: float, minutes: int) -> tuple[Tick, ...]:
+    """Return the ticks of one day; ``_at`` [s since the epoch] tells apart days of zones that the machine was taken through."""
+    moments = [midnight + timedelta(minutes=minute) for minute in range(0, 24 * 60, minutes)]
+    hours = (Tick(when.timestamp(), f"{when:%H:%M}") for when in moments[1:])
+    return (Tick(_at, day_text(midnight), True, True), *hours)
 
 
 def _days(start: float, end: float, step: int, zone: tzinfo | None) -> list[Tick]:

@@ -22,6 +22,8 @@ from evenwater.ui.theme import Tokens
 Floats = npt.NDArray[np.float64]
 _SEEN_PX = 0.3
 _BEND = 0.002
+# Thinning so few points would cost more than drawing them.
+FEW = 40
 
 
 @dataclass(frozen=True)
@@ -77,7 +79,7 @@ def visible_points(x_px: Floats, y_px: Floats) -> npt.NDArray[np.intp]:
     ``x_px`` and ``y_px`` have shape (n,) [px], ``x_px`` in order.
     """
     size = x_px.size
-    if size <= 2:
+    if size <= FEW:
         return np.arange(size)
     # Most curves of a plan are straight between a few bends, so begin with the bends.
     slope = np.diff(y_px) / np.maximum(np.diff(x_px), 1e-9)
@@ -224,7 +226,7 @@ class DoseBars(SceneItem):
             columns = np.round(x)
             x, first = np.unique(columns, return_index=True)
             tops = np.minimum.reduceat(tops, first)
-        step = float(np.median(np.diff(x))) if x.size > 1 else 12.0
+        step = float(x[-1] - x[0]) / (x.size - 1) if x.size > 1 else 12.0
         width = min(12.0, max(1.0, math.floor(step * 0.6)))
         left = np.round(x)
         widths = np.minimum(left + width, scale.rect.right()) - left

@@ -78,20 +78,17 @@ def free_spot(
     points on all lines [px], shape (k, 2), ``taken`` boxes already used.
     """
     best, least = QRectF(), np.inf
+    x, y = np.ascontiguousarray(curves.T)
+    width, height = size.width(), size.height()
+    leftmost, rightmost = inside.left() + 4, inside.right() - width - 4
+    highest, lowest = inside.top() + 2, inside.bottom() - height - 2
     for anchor in anchors:
-        box = size.translated(anchor)
-        box.moveLeft(min(max(box.left(), inside.left() + 4), inside.right() - box.width() - 4))
-        box.moveTop(min(max(box.top(), inside.top() + 2), inside.bottom() - box.height() - 2))
-        room = box.adjusted(-3, -1, 3, 1)
-        covered = (
-            (curves[:, 0] > room.left())
-            & (curves[:, 0] < room.right())
-            & (curves[:, 1] > room.top())
-            & (curves[:, 1] < room.bottom())
-        )
-        cost = float(covered.sum()) + 1000.0 * sum(room.intersects(other) for other in taken)
+        left, top = min(max(anchor.x(), leftmost), rightmost), min(max(anchor.y(), highest), lowest)
+        covered = (x > left - 3) & (x < left + width + 3) & (y > top - 1) & (y < top + height + 1)
+        room = QRectF(left - 3, top - 1, width + 6, height + 2)
+        cost = float(np.count_nonzero(covered)) + 1000.0 * sum(room.intersects(other) for other in taken)
         if cost < least:
-            best, least = box, cost
+            best, least = QRectF(left, top, width, height), cost
         if cost == 0:
             break
     return best, least > 0

@@ -21,6 +21,7 @@ from evenwater.screens.views import ChartView, Floats
 from evenwater.ui import chart_water
 from evenwater.ui.chart_axis import Axis, Widths, time_ticks, value_ticks
 from evenwater.ui.chart_items import (
+    FEW,
     Band,
     Cursor,
     DoseBars,
@@ -236,7 +237,7 @@ class Picture:
         ends.append((names["target"], scale.y(view.target), False))
         placed = end_labels(ends, plot, plot.top() - 4, self._bottom, metrics, right - _BESIDE)
         sampled["target"] = np.full_like(across, scale.y(view.target))
-        curves = np.concatenate([np.column_stack((scale.xs(across), y)) for y in sampled.values()])
+        curves = np.column_stack((np.tile(scale.xs(across), len(sampled)), np.concatenate(list(sampled.values()))))
         at, values = view.fastest
         fast = [
             (float(at[0] + f * (at[-1] - at[0])), float(values[0] + f * (values[-1] - values[0])))
@@ -308,6 +309,8 @@ def _around(places: list[QPointF], size: QRectF) -> Iterator[QPointF]:
 def _band_points(view: ChartView, scale: Scale, columns: int) -> np.ndarray:
     step = max(1, math.ceil(view.times.size / max(1, columns)))
     coarse = np.arange(0, view.times.size, step)
+    if step == 1 and coarse.size <= FEW:
+        return coarse
     x = scale.xs(view.times[coarse])
     low = visible_points(x, scale.ys(view.low[coarse]))
     high = visible_points(x, scale.ys(view.high[coarse]))

@@ -9,8 +9,13 @@ from PySide6.QtWidgets import QLayout, QLayoutItem, QWidget
 class FlowRow(QLayout):
     """Lays widgets out from left to right, and again from the left below."""
 
+    # The items that take room with what they ask for, and the heights found since the last of them changed: a layout is asked
+    # some ten times in one pass.
+    _sizes: list[tuple[QLayoutItem, QSize, QSize]] | None = None
+
     def __init__(self, spacing: int, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._heights: dict[int, int] = {}
         self._items: list[QLayoutItem] = []
         self.setContentsMargins(0, 0, 0, 0)
         self.setSpacing(spacing)
@@ -24,6 +29,11 @@ class FlowRow(QLayout):
         self.addWidget(widget)
         self._items.insert(index, self._items.pop())
         self.invalidate()
+
+    def invalidate(self) -> None:
+        """Forget what was measured."""
+        self._sizes = None
+        super().invalidate()
 
     def count(self) -> int:
         """Return the number of items."""
@@ -47,33 +57,44 @@ class FlowRow(QLayout):
 
     def heightForWidth(self, width: int) -> int:
         """Return the height of all lines [px] at a width [px]."""
-        return self._place(QRect(0, 0, width, 0), only_measure=True)
+        shown = self._shown()
+        if width not in self._heights:
+            self._heights[width] = self._place(shown, QRect(0, 0, width, 0), only_measure=True)
+        return self._heights[width]
 
     def setGeometry(self, rect: QRect) -> None:
         """Place the items."""
         super().setGeometry(rect)
-        self._place(rect, only_measure=False)
+        self._place(self._shown(), rect, only_measure=False)
 
     def sizeHint(self) -> QSize:
         """Return the size of a single line."""
-        shown = [item.sizeHint() for item in self._items if not item.isEmpty()]
+        shown = [hint for _, hint, _ in self._shown()]
         widths = [size.width() for size in shown]
         height = max((size.height() for size in shown), default=0)
         return QSize(sum(widths) + self.spacing() * max(0, len(widths) - 1), height)
 
     def minimumSize(self) -> QSize:
         """Return the size of the widest item."""
-        width = max((item.minimumSize().width() for item in self._items), default=0)
-        return QSize(width, max((item.minimumSize().height() for item in self._items), default=0))
+        least = [size for _, _, size in self._shown()]
+        return QSize(
+            max((size.width() for size in least), default=0), max((size.height() for size in least), default=0)
+        )
 
-    def _place(self, rect: QRect, *, only_measure: bool) -> int:
+    def _shown(self) -> list[tuple[QLayoutItem, QSize, QSize]]:
+        if self._sizes is None:
+            # A hidden button takes no room, nor the space beside it.
+            items = [item for item in self._items if not item.isEmpty()]
+            self._sizes = [(item, item.sizeHint(), item.minimumSize()) for item in items]
+            self._heights.clear()
+        return self._sizes
+
+    def _place(self, shown: list[tuple[QLayoutItem, QSize, QSize]], rect: QRect, *, only_measure: bool) -> int:
         x, y, line = rect.x(), rect.y(), 0
         placed: list[tuple[QLayoutItem, QRect]] = []
-        for item in self._items:
-            if item.isEmpty():
-                continue  # a hidden button takes no room, nor the space beside it
+        for item, hint, least in shown:
             # What is wider than a whole line gets the line, and must make do with it.
-            size = item.sizeHint().boundedTo(QSize(max(rect.width(), item.minimumSize().width()), 1 << 20))
+            size = hint.boundedTo(QSize(max(rect.width(), least.width()), 1 << 20))
             if placed and x + size.width() > rect.right() + 1:
                 self._settle(placed, y, line, only_measure)
                 x, y, line, placed = rect.x(), y + line + self.spacing(), 0, []
