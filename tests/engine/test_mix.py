@@ -322,3 +322,15 @@ def test_purity_of_the_second_bag_counts() -> None:
 def test_second_chemical_that_cannot_be_taken(also: dict[str, str], code: str, path: str) -> None:
     table = {"chemical": CHLORIDE, "dissolved": "10 g", "made_up_to": "1 L", "also": also}
     assert refused(additive=table) == [(code, path)]
+
+
+def test_in_a_jug_meant_for_salinity_every_salt_counts() -> None:
+    # Both are free of water, so what is weighed is what salinity counts: 133.588 g in 1302.4 mL.
+    other = Portion(CHEMICALS["potassium chloride"], 55.89, 1.0)
+    two = Dissolved(CHEMICALS["sodium chloride"], 77.698, 1.3024, also=(other,))
+    one = replace(two, also=())
+    per_ml = [stock.strength(batch, "salinity", "salinity") for batch in (one, two)]
+    assert per_ml[1] / per_ml[0] == pytest.approx(133.588 / 77.698, rel=1e-12)
+    # Potassium alone is a jug for potassium, whatever it does to salinity.
+    alone = Dissolved(CHEMICALS["potassium chloride"], 55.89, 1.3024)
+    assert stock.strength(alone, "salinity", "salinity") == 0.0

@@ -15,6 +15,7 @@ from evenwater.engine.limits import Nearness
 from evenwater.engine.reasons import Reason
 from evenwater.engine.upkeep import UpkeepAnswer, UpkeepQuestion
 from evenwater.engine.upkeep_limits import Limit, refusals
+from evenwater.screens.words import sentence
 from tests.engine.upkeeps import (
     MEQ_PER_DKH,
     NITRATE,
@@ -284,6 +285,14 @@ def test_a_ph_that_no_water_has_is_refused() -> None:
     question = read(raw(item("alkalinity", measured="4 dKH")))
     (found,) = refused(replace(question, system=replace(question.system, ph=11.0))).reasons
     assert (found.code, found.path) == ("impossible_water", "system.ph")
+
+
+def test_where_no_ph_was_measured_it_is_the_alkalinity_that_no_water_has() -> None:
+    # Borate alone brings some 0.1 meq/L at pH 8.1 (Dickson 1990; Uppstrom 1974).
+    question = read(raw(item("calcium"), system={"ph": None, "alkalinity": "0.2 dKH"}))
+    (found,) = refused(question).reasons
+    assert (found.code, found.path) == ("impossible_water", "system.alkalinity")
+    assert "pH of 8.1" in sentence(found)
 
 
 def test_the_one_exit_refuses_whatever_is_no_number() -> None:

@@ -173,6 +173,19 @@ def test_doses_by_hand_count_once_whether_tested_or_not() -> None:
     assert found.lately == pytest.approx(0.2), "two within the last 24 hours"
 
 
+def test_H18_a_dose_by_hand_before_the_reading_and_a_plan_after_it_lie_in_one_day() -> None:
+    plan = kept()
+    now = NOW + timedelta(hours=10)
+    by_hand = [Given(NOW - timedelta(hours=2), 0.3, "jug")]
+    found = outstanding([Ran(plan)], by_hand, NOW - timedelta(hours=1), now)
+    c = plan.course
+    by_plan = 10 * c.dose_ml * c.per_ml - c.use * 10.0 / 24.0
+    assert found.untested == pytest.approx(by_plan), "the reading showed the dose by hand"
+    assert found.lately == pytest.approx(0.3 + by_plan), "both are within 24 hours"
+    # A day later the dose by hand is of yesterday.
+    assert outstanding([Ran(plan)], by_hand, NOW - timedelta(hours=1), NOW + timedelta(hours=23)).lately == 0.0
+
+
 def test_a_logged_dose_of_the_plans_own_jug_is_not_counted_twice() -> None:
     plan = kept("jug:abc")
     now = NOW + timedelta(hours=10)

@@ -108,7 +108,7 @@ def objections(q: UpkeepQuestion, plan: TimetableAnswer, each: Sequence[Carried]
     try:
         hour = upkeep_limits.hour_of(q, dosing)
     except ImpossibleWaterError:
-        return (Reason("impossible_water", {"ph": q.system.ph}, "system.ph"),)
+        return (upkeep_limits.impossible(q.system.ph),)
     limits = () if hour is None else tuple(upkeep_limits.of_water(q, hour))
     return (*found, *upkeep_limits.refusals(limits))
 

@@ -64,7 +64,7 @@ def solve(question: UpkeepQuestion) -> UpkeepAnswer | Refused:
     try:
         hour = upkeep_limits.hour_of(q, upkeep_limits.sources(q, found.solutes, doses_ml))
     except ImpossibleWaterError:
-        return Refused((Reason("impossible_water", {"ph": q.system.ph}, "system.ph"),))
+        return Refused((upkeep_limits.impossible(q.system.ph),))
     limits += () if hour is None else tuple(upkeep_limits.of_water(q, hour))
     refusals = upkeep_limits.refusals(limits)
     if refusals:

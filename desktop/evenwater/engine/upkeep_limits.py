@@ -280,6 +280,24 @@ def hour_of(q: UpkeepQuestion, dosing: Sequence[Source]) -> Hour | None:
     return Hour(now, now.mixed(_sum(lifting)) if lifting else now, now.mixed(_sum(portions)), often)
 
 
+def impossible(ph: float | None) -> Reason:
+    """Return why no water of this alkalinity has the pH that it is reckoned with.
+
+    Parameters
+    ----------
+    ph : float or None
+        As measured (NBS scale) [-]; None when nobody measured it, and the alkalinity is then what to look at.
+
+    Returns
+    -------
+    Reason
+        It, at the field to look at.
+    """
+    if ph is None:
+        return Reason("impossible_water", {"ph": PH_ASSUMED}, "system.alkalinity")
+    return Reason("impossible_water", {"ph": ph}, "system.ph")
+
+
 def _portions(solutes: Solutes) -> Portions:
     return Portions(
         alkalinity=solutes.get("alkalinity", 0.0),

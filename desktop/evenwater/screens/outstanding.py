@@ -8,6 +8,7 @@ from datetime import datetime, timedelta
 
 from evenwater.engine import following
 from evenwater.engine.catalogue import Parameter
+from evenwater.engine.following import Course
 from evenwater.engine.quantities import Typed
 from evenwater.engine.units import KINDS
 from evenwater.screens.following import Kept
@@ -41,7 +42,8 @@ class Given:
 
 @dataclass(frozen=True)
 class Outstanding:
-    """Rises [canonical unit]: ``untested`` since the reading, less what was used; ``lately`` by hand in the last 24 hours."""
+    """Rises [canonical unit]: ``untested`` since the reading, less what was used; ``lately`` what came on top of the paces of
+    plans in the last 24 hours: by hand, and untested by plans."""
 
     untested: float = 0.0
     lately: float = 0.0
@@ -87,7 +89,7 @@ def outstanding(
     Outstanding
         Never below nothing: that the animals use more is no reason to dose more before a test.
     """
-    untested = 0.0
+    untested = of_the_day = 0.0
     every = tuple(plans)
     for ran in every:
         course = ran.plan.course
@@ -97,10 +99,19 @@ def outstanding(
             since = max(since, now - _DAY)
         if since >= ends:
             continue
-        given = following.doses_until(course, ends)[1] - following.doses_until(course, since)[1]
-        used = course.use * ((ends - since) / _DAY)
-        untested += max(0.0, given * course.per_ml - used)
+        untested += _rise(course, since, ends)
+        of_the_day += _rise(course, max(since, now - _DAY), ends)
     mine = [dose for dose in by_hand if dose.at <= now and not any(ran.gave(dose.stock, dose.at) for ran in every)]
     since = now - _DAY if measured_at is None else measured_at
     untested += sum(dose.rise for dose in mine if dose.at > since)
-    return Outstanding(untested, sum(dose.rise for dose in mine if dose.at > now - _DAY))
+    by_hand_today = sum(dose.rise for dose in mine if dose.at > now - _DAY)
+    # A dose by hand before the reading and doses of a plan after it lie in the same 24 hours, and are not the same ones.
+    return Outstanding(untested, by_hand_today + of_the_day if by_hand_today else 0.0)
+
+
+def _rise(course: Course, since: datetime, until: datetime) -> float:
+    """Return what a plan raised between two instants [canonical unit], less what was used; never below nothing."""
+    if since >= until:
+        return 0.0
+    given = following.doses_until(course, until)[1] - following.doses_until(course, since)[1]
+    return max(0.0, given * course.per_ml - course.use * ((until - since) / _DAY))
