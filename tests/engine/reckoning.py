@@ -248,10 +248,10 @@ def reckon(raw: Mapping[str, Any]) -> Plan | str:
         return "too_slow"
     in_day = (pace + use) / per_ml
     single = in_day / doses
-    step = Fraction(pump["step"].split()[0]) if "step" in pump else default_step(single)
-    fall = use / doses
+    fall, climb = use / doses, target - measured
+    # A pump without a step of its own is taken to be set to two digits of the dose, of which none is more than the whole climb.
+    step = Fraction(pump["step"].split()[0]) if "step" in pump else default_step(min(single, (climb + fall) / per_ml))
     dose = single // step * step
-    climb = target - measured
     if dose * per_ml - fall > climb:
         dose = (climb + fall) / per_ml // step * step
     net = dose * per_ml - fall

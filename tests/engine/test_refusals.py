@@ -11,7 +11,7 @@ from typing import Any
 import pytest
 
 from evenwater.engine import correction
-from evenwater.engine.correction import Refused
+from evenwater.engine.correction import Answer, Refused
 from tests.engine.asking import answered, ask, known, read, worked
 from tests.engine.generated import drawn
 from tests.engine.reckoning import BOUNDS, FACTORS, SALTS, canonical, default_step
@@ -93,7 +93,7 @@ def test_rounding_may_not_make_a_plan_of_years() -> None:
     assert isinstance(result, tuple), f"lasts {result.doses.lasts_days} days"
 
 
-@pytest.mark.parametrize("smallest", ["2.5 mL", "5 mL", "20 mL", "60 mL"])
+@pytest.mark.parametrize("smallest", ["2.5 mL", "5 mL", "20 mL"])
 def test_fewer_doses_are_the_ones_that_reach_the_smallest(smallest: str) -> None:
     raw = worked(pump__smallest_dose=smallest, pump__doses_per_day=96, change__reason="a test of large doses")
     question = read(raw)
@@ -107,11 +107,68 @@ def test_fewer_doses_are_the_ones_that_reach_the_smallest(smallest: str) -> None
     assert reason.params["most_doses"] == max(fits)
 
 
-def test_smallest_dose_without_any_way_out_advises_none() -> None:
-    result = correction.solve(read(worked(pump__smallest_dose="200 mL")))
+@pytest.mark.parametrize("smallest", ["200 mL", "60 mL"])
+def test_smallest_dose_without_any_way_out_advises_none(smallest: str) -> None:
+    # 115 mL a day: none is 200 mL, and one of 60 mL a day raises alkalinity by 1 dKH at once, of which 0.7 are allowed.
+    result = correction.solve(read(worked(pump__smallest_dose=smallest, change__reason="a test of large doses")))
     assert isinstance(result, Refused)
     assert result.reasons[0].code == "dose_below_smallest"
     assert result.reasons[0].params["most_doses"] == 0
+
+
+def _to_go(target: str, use: str, **changes: Any) -> Raw:
+    return worked(change__target=target, change__daily_use=use, change__fastest_rise=None, **changes)
+
+
+def test_fewer_doses_are_not_advised_where_the_smallest_dose_overshoots() -> None:
+    # A millilitre raises alkalinity by 0.016 dKH: to 0.05 dKH and nothing used, 5 mL are too much in however few doses.
+    result = correction.solve(read(_to_go("6.85 dKH", "0 dKH per day", pump__smallest_dose="5 mL")))
+    assert isinstance(result, Refused)
+    assert (result.reasons[0].code, result.reasons[0].params["most_doses"]) == ("dose_below_smallest", 0)
+    # With 0.9 dKH used a day the same 5 mL fit once a good part of it was used, and the advice is the most that work.
+    raw = _to_go("6.85 dKH", "0.9 dKH per day", pump__smallest_dose="5 mL")
+    result = correction.solve(read(raw))
+    assert isinstance(result, Refused)
+    most = result.reasons[0].params["most_doses"]
+    plans = [n for n in range(1, 24) if isinstance(ask({**raw, "pump": {**raw["pump"], "doses_per_day": n}}), Answer)]
+    assert most == max(plans)
+
+
+def test_a_climb_below_a_dose_is_rounded_to_two_digits_of_what_is_really_given() -> None:
+    # In half a day 0.083 dKH are used, and 0.005 are wanted: 0.0533 mL of a stock of which a millilitre raises 1.65 dKH. Hundredths
+    # of a millilitre, which the 0.21 mL of the largest dose allowed would be rounded to, make 0.05 mL of it, and that is used up.
+    raw = _to_go("6.8050 dKH", "0.166 dKH per day", pump__doses_per_day=2)
+    raw["additive"] = {"label": {"dose": "1 mL", "water": "340 L", "raises": "1.65 dKH"}}
+    plan = answered(raw)
+    assert plan.single_dose_ml == pytest.approx(0.35 / 1.65)
+    assert (plan.doses.step_ml, plan.doses.dose_ml, plan.doses.count) == (0.001, 0.053, 1)
+    assert 0.05 * 1.65 < 0.083 < 0.053 * 1.65 < 0.083 + 0.005
+
+
+@pytest.mark.parametrize("ph", ["8.52", "8.94", "9.05", "9.40"])
+def test_calcium_chloride_is_not_refused_for_a_ph_that_it_does_not_lift(ph: str) -> None:
+    # The second opinion's solver stops at 1e-11, and so much is no rise of pH. Little alkalinity keeps saturation low.
+    calcium = {"change__parameter": "calcium", "change__measured": "350 mg/L", "change__target": "370 mg/L"}
+    rates = {"change__daily_use": "6 mg/L per day", "change__fastest_rise": "10 mg/L per day"}
+    chemical = {"additive__chemical": "calcium chloride dihydrate", "additive__dissolved": "147 g"}
+    plan = answered(worked(system__ph=ph, system__alkalinity="1.5 meq/L", **calcium, **rates, **chemical))
+    assert plan.seen.water is not None
+    assert abs(plan.seen.water.highest_ph_rise) < 1e-10
+
+
+def test_what_no_water_can_hold_is_named_by_the_limit_that_comes_first() -> None:
+    # A rise of potassium by dihydrogen phosphate brings more acid than alkalinity holds; nobody measured a pH to be wrong.
+    potassium = {"change__parameter": "potassium", "change__measured": "280 mg/L", "change__target": "400 mg/L"}
+    rates = {"change__daily_use": None, "change__fastest_rise": None}
+    salt = {"additive__chemical": "potassium dihydrogen phosphate", "additive__dissolved": "100 g"}
+    assert ask(worked(**potassium, **rates, **salt)) == ("also_raises_forbids",)
+    # An alkalinity that nobody's water has, with a pH that was not measured either, is said with the pH that is assumed.
+    calcium = {"change__parameter": "calcium", "change__measured": "380 mg/L", "change__target": "400 mg/L"}
+    lime = {"additive__chemical": "calcium chloride dihydrate", "additive__dissolved": "147 g"}
+    result = correction.solve(read(worked(system__alkalinity="0.1 dKH", **calcium, **rates, **lime)))
+    assert isinstance(result, Refused)
+    (reason,) = result.reasons
+    assert (reason.code, reason.path, reason.params["ph"]) == ("impossible_water", "system.alkalinity", 8.1)
 
 
 def test_an_additive_that_swamps_another_value_is_refused() -> None:

@@ -8,7 +8,7 @@ One frozen question in, an ``Answer`` or a ``Refused`` out; refusals are values 
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import datetime, timedelta
 
 import numpy as np
@@ -17,7 +17,7 @@ from evenwater.engine import caps as limits_of
 from evenwater.engine import check, judge, schedule, uncertainty, water_limits
 from evenwater.engine.balance import pulse
 from evenwater.engine.carbonate_state import ImpossibleWaterError
-from evenwater.engine.limits import Nearness, pace
+from evenwater.engine.limits import Cap, Nearness, pace
 from evenwater.engine.quantities import round_down
 from evenwater.engine.question import (
     LABEL_UNCERTAINTY,
@@ -30,7 +30,7 @@ from evenwater.engine.reasons import Reason
 from evenwater.engine.remarks import Plan, remarks
 from evenwater.engine.schedule import Schedule
 from evenwater.engine.stock import Dissolved, strength
-from evenwater.engine.water_limits import PH_KEPT, PH_RISE_PER_HOUR, SATURATION_CEILING, TankChemistry
+from evenwater.engine.water_limits import PH_ASSUMED, PH_KEPT, PH_RISE_PER_HOUR, SATURATION_CEILING, TankChemistry
 
 LONGEST_DAYS = 365.0
 CARD_DAYS = 30.0
@@ -102,24 +102,22 @@ def solve(question: CorrectionQuestion) -> Answer | Refused:
     try:
         tank = water_limits.chemistry_of(q, per_ml)
     except ImpossibleWaterError:
-        return Refused((Reason("impossible_water", {"ph": q.system.ph}, "system.ph"),))
+        return Refused((_impossible(q, per_ml),))
     bound = pace(limits_of.caps(q, per_ml, tank))
-    side_effect = bound.code.startswith("also_raises") and bound.fastest < SIDE_EFFECT_SHARE * limits_of.allowed_rise(q)
-    if bound.fastest <= 0.0 or side_effect:
-        return Refused((Reason(f"{bound.reason.code}_forbids", bound.reason.params, bound.reason.path),))
+    hopeless = _hopeless(q, bound)
+    if hopeless is not None:
+        return Refused((hopeless,))
     climb = q.target - q.start
     rise = bound.fastest
-    lasts = climb / rise
-    if lasts > LONGEST_DAYS:
-        return Refused((Reason("too_slow", {"days": lasts, "most": LONGEST_DAYS}, "change.fastest_rise"),))
     in_day = (rise + q.use) / per_ml
     single = in_day / q.pump.doses_per_day
-    step = q.pump.step_ml or schedule.default_step(single)
+    # No dose is larger than the whole climb takes, so the step is that of such a dose.
+    step = q.pump.step_ml or schedule.default_step(min(single, (climb + q.use / q.pump.doses_per_day) / per_ml))
     terms = schedule.Terms(
         climb, q.use, per_ml, q.pump.doses_per_day, q.pump.flow_ml_per_min, step, q.pump.smallest_ml or 0.0
     )
     doses = schedule.make(single, terms)
-    too_small = None if doses is None else _below_smallest(q, in_day, doses)
+    too_small = None if doses is None else _below_smallest(q, in_day, per_ml, doses)
     if too_small is not None:
         return Refused((too_small,))
     if doses is None or doses.lasts_days > LONGEST_DAYS:
@@ -131,13 +129,50 @@ def solve(question: CorrectionQuestion) -> Answer | Refused:
     return _answer(q, amount, per_ml, bound.code, rise, doses, seen, tank)
 
 
-def _below_smallest(q: CorrectionQuestion, in_day: float, doses: Schedule) -> Reason | None:
-    smallest = q.pump.smallest_ml
-    if smallest is not None and doses.dose_ml < smallest:
-        fewer = math.floor(in_day / smallest)
-        params = {"single_ml": doses.dose_ml, "smallest_ml": smallest, "most_doses": fewer}
-        return Reason("dose_below_smallest", params, "pump.doses_per_day")
+def _hopeless(q: CorrectionQuestion, bound: Cap) -> Reason | None:
+    """Return why the limit that binds leaves no plan at all, or None."""
+    side_effect = bound.code.startswith("also_raises") and bound.fastest < SIDE_EFFECT_SHARE * limits_of.allowed_rise(q)
+    if bound.fastest <= 0.0 or side_effect:
+        return Reason(f"{bound.reason.code}_forbids", bound.reason.params, bound.reason.path)
+    lasts = (q.target - q.start) / bound.fastest
+    if lasts > LONGEST_DAYS:
+        return Reason("too_slow", {"days": lasts, "most": LONGEST_DAYS}, "change.fastest_rise")
     return None
+
+
+def _impossible(q: CorrectionQuestion, per_ml: float) -> Reason:
+    """Return what to say of a water that cannot be: it has the pH that was measured, or all that this plan would bring."""
+    if q.system.ph is not None:
+        return Reason("impossible_water", {"ph": q.system.ph}, "system.ph")
+    # Nobody measured the pH: what is wrong is the additive, as phosphate for potassium is, or the alkalinity.
+    hopeless = _hopeless(q, pace(limits_of.caps(q, per_ml, None)))
+    return hopeless or Reason("impossible_water", {"ph": PH_ASSUMED}, "system.alkalinity")
+
+
+def _below_smallest(q: CorrectionQuestion, in_day: float, per_ml: float, doses: Schedule) -> Reason | None:
+    smallest = q.pump.smallest_ml
+    if smallest is None or doses.dose_ml >= smallest:
+        return None
+    fewer = _fewer_doses(q, in_day, per_ml, math.ceil(smallest / doses.step_ml - 1e-9) * doses.step_ml)
+    params = {"single_ml": doses.dose_ml, "smallest_ml": smallest, "most_doses": fewer}
+    return Reason("dose_below_smallest", params, "pump.doses_per_day")
+
+
+def _fewer_doses(q: CorrectionQuestion, in_day: float, per_ml: float, least: float) -> int:
+    """Return with how many doses a day each is at least so large [mL] and there is a plan; none when fewer do not help."""
+    fewer = math.floor(in_day / least + 1e-9)
+    # A dose must not be more than the climb takes and what is used until it comes.
+    over = least * per_ml - (q.target - q.start)
+    if over > 0.0:
+        fewer = min(fewer, math.floor(q.use / over + 1e-9))
+    if not 1 <= fewer < q.pump.doses_per_day or least * per_ml > limits_of.dose_rise(q):
+        return 0
+    # What else stands in the way of few and large doses, as pH, only planning them shows.
+    planned = solve(replace(q, pump=replace(q.pump, doses_per_day=fewer)))
+    if isinstance(planned, Answer):
+        return fewer
+    (reason, *_) = planned.reasons
+    return int(str(reason.params["most_doses"])) if reason.code == "dose_below_smallest" else 0
 
 
 def _told(doses: Schedule) -> check.Doses:
@@ -189,8 +224,8 @@ def disagreement(q: CorrectionQuestion, doses: Schedule, per_ml: float, seen: ch
         faults["evaporation"] = seen.most_ml_in_24_hours <= 1000.0 * q.system.evaporation_l * slack
     if seen.water is not None:
         faults["rise of pH"] = seen.water.highest_ph_rise <= PH_RISE_PER_HOUR + PH_AGREEMENT
-        # A base above the ceiling already is no fault of an additive that does not lift pH.
-        still = not seen.water.highest_ph_rise > 0.0
+        # A base above the ceiling already is no fault of an additive that does not lift pH by more than its solver's noise.
+        still = not seen.water.highest_ph_rise > PH_AGREEMENT
         faults["pH"] = still or _below(seen.water.highest_ph, PH_KEPT[1] + PH_AGREEMENT)
         faults["saturation"] = _below(seen.water.highest_saturation, SATURATION_CEILING * (1.0 + PH_AGREEMENT))
     failed = tuple(name for name, holds in faults.items() if not holds)

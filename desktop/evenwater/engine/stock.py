@@ -122,7 +122,9 @@ def strength(additive: Additive, parameter: str, kind: str, water: Water | None 
     if parameter != "salinity" or carried <= 0.0:
         return carried
     # In a jug that is meant for salinity every salt counts, whatever else it was put in for.
-    dry = sum(p.grams * p.purity * molar_mass(p.chemical.dry) / molar_mass(p.chemical.formula) for p in additive.portions)
+    dry = sum(
+        p.grams * p.purity * molar_mass(p.chemical.dry) / molar_mass(p.chemical.formula) for p in additive.portions
+    )
     return dry / (additive.made_up_l * 1000.0) / density_kg_per_l(water or Water())
 
 
