@@ -3,6 +3,7 @@
     python3 packaging/newcomer.py demo        open the window on the invented demo fish room
     python3 packaging/newcomer.py test        run the tests (further words go to pytest)
     python3 packaging/newcomer.py check       run the linters and the type checker
+    python3 packaging/newcomer.py tools       only install what the checks and the wheel need
     python3 packaging/newcomer.py libraries   print the Debian packages that a window still needs here
 
 Only the standard library is used. Everything is installed from packaging/locked/, hashes checked, into .venv only.
@@ -90,9 +91,9 @@ def require_venv() -> None:
 
 
 def clean_environment() -> dict[str, str]:
-    """Return the environment without what would lead Python or pip away from .venv."""
+    """Return the environment without what would lead Python or pip away from .venv, or let every process compile everything again."""
     leads_away = {"PYTHONHOME", "PYTHONPATH", "PIP_USER", "PIP_TARGET", "PIP_PREFIX", "PIP_REQUIRE_VIRTUALENV"}
-    return {name: value for name, value in os.environ.items() if name not in leads_away}
+    return {name: value for name, value in os.environ.items() if name not in leads_away | {"PYTHONDONTWRITEBYTECODE"}}
 
 
 def venv_python(venv: Path) -> Path:
@@ -107,7 +108,9 @@ def run(*words: object, **environment: str) -> int:
 
 
 def pip(python: Path, *words: object) -> None:
-    command = [python, "-m", "pip", "install", "--quiet", "--disable-pip-version-check", "--no-deps", *words]
+    # What is imported is compiled when it first is; most of what is installed never is, and took twenty seconds.
+    quick = ("--quiet", "--disable-pip-version-check", "--no-deps", "--no-compile")
+    command = [python, "-m", "pip", "install", *quick, *words]
     if run(*command) != 0:
         sys.exit("Setting up stopped: pip could not install what it was asked for (its message is above).")
 
@@ -187,6 +190,31 @@ def test(words: list[str]) -> int:
     return run(python, "-m", "pytest", *workers, *words, QT_QPA_PLATFORM=os.environ.get("QT_QPA_PLATFORM", "offscreen"))
 
 
+def side_by_side(commands: dict[str, tuple[object, ...]]) -> dict[str, int]:
+    """Run commands in the checkout at the same time; show what each prints when it has ended, and return their exit statuses by name."""
+    started = {
+        name: subprocess.Popen(
+            [str(word) for word in words],
+            cwd=ROOT,
+            env=clean_environment(),
+            stdout=subprocess.PIPE,
+            stderr=subprocess.STDOUT,
+        )
+        for name, words in commands.items()
+    }
+    statuses = {}
+    for name, process in started.items():
+        said, _ = process.communicate()
+        print(said.decode(errors="replace"), end="", flush=True)
+        statuses[name] = process.returncode
+    return statuses
+
+
+def tools(_words: list[str]) -> int:
+    set_up(GROUPS["check"])
+    return 0
+
+
 def check(words: list[str]) -> int:
     python = set_up(GROUPS["check"])
     scripts = python.parent
@@ -196,7 +224,7 @@ def check(words: list[str]) -> int:
         "mypy": (python, "-m", "mypy"),
         "lint-imports": (scripts / "lint-imports", "--no-cache"),
     }
-    failed = [name for name, command in commands.items() if run(*command) != 0]
+    failed = [name for name, status in side_by_side(commands).items() if status != 0]
     print(f"Failed: {', '.join(failed)}" if failed else "All checks passed.")
     return 1 if failed else 0
 
@@ -208,7 +236,7 @@ def libraries(_words: list[str]) -> int:
 
 def main() -> int:
     parser = argparse.ArgumentParser(description=__doc__, formatter_class=argparse.RawDescriptionHelpFormatter)
-    jobs = {"demo": demo, "test": test, "check": check, "libraries": libraries}
+    jobs = {"demo": demo, "test": test, "check": check, "tools": tools, "libraries": libraries}
     parser.add_argument("job", choices=jobs)
     parser.add_argument("words", nargs=argparse.REMAINDER, help="handed on to the window, to pytest or to ruff check")
     chosen = parser.parse_args()

@@ -11,13 +11,16 @@ from pathlib import Path
 from typing import Any
 
 import pypdf
+import pytest
 from pdfminer.converter import PDFPageAggregator
 from pdfminer.layout import LTChar, LTPage
-from pdfminer.pdfinterp import PDFPageInterpreter, PDFResourceManager
+from pdfminer.pdfinterp import PDFResourceManager
 from pdfminer.pdfpage import PDFPage
+from pypdf.generic import ContentStream
 
 from evenwater.card import words
 from evenwater.card.items import CAPITAL, DESCENT, MM_PER_POINT
+from tests.card.pieces import QuickInterpreter, parse_quickly
 
 _SAME_LINE = 0.05
 """Letters whose baselines differ by less than this stand on one line [mm]."""
@@ -74,7 +77,7 @@ def as_set(file: Path) -> list[LTPage]:
     """Return the pages with their contents in the order in which they were set, not put in another order."""
     resources = PDFResourceManager()
     device = PDFPageAggregator(resources, laparams=None)
-    interpreter = PDFPageInterpreter(resources, device)
+    interpreter = QuickInterpreter(resources, device)
     pages = []
     with file.open("rb") as stream:
         for page in PDFPage.get_pages(stream):
@@ -143,7 +146,9 @@ def squeezed(text: str) -> str:
 @cache
 def page_texts(file: Path) -> list[str]:
     """Return the text of every page as a PDF library reads it, without white space."""
-    return [squeezed(page.extract_text()) for page in pypdf.PdfReader(file).pages]
+    with pytest.MonkeyPatch.context() as patch:
+        patch.setattr(ContentStream, "_parse_content_stream", parse_quickly)
+        return [squeezed(page.extract_text()) for page in pypdf.PdfReader(file).pages]
 
 
 def flowing(file: Path, plan_id: str, heads: list[str]) -> str:

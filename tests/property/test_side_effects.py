@@ -5,6 +5,7 @@ from __future__ import annotations
 import math
 from collections import Counter
 from dataclasses import replace
+from functools import cache
 from typing import Any
 
 import pytest
@@ -29,6 +30,7 @@ OTHERS = {"alkalinity": ("OH", -1), "dissolved inorganic carbon": ("CO2", 0)}
 ATOMS_OF = {"alkalinity": "OH", "DIC": "CO2"} | {short: form for short, form, _ in SOLUTES.values()}
 
 
+@cache
 def read(formula: str) -> Any:
     """Return the formula as the handbook's atomic weights know it."""
     from periodictable import formulas
