@@ -1,4 +1,7 @@
-"""The headless front door: question files in, answers out. No Qt is imported but for --card."""
+"""The headless front door: question files in, answers out. No Qt is imported but for --card.
+
+What only some questions need is loaded with the first of them: all of it would take longer than an answer.
+"""
 
 from __future__ import annotations
 
@@ -14,21 +17,9 @@ from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
-from evenwater import (
-    headless_calibration,
-    headless_chemistry,
-    headless_consumption,
-    headless_exchange,
-    headless_jug,
-    headless_recovery,
-    headless_stock,
-    headless_timetable,
-    headless_upkeep,
-)
 from evenwater.assets import resources
 from evenwater.engine import catalogue, intake
 from evenwater.engine.catalogue import Catalogue
-from evenwater.engine.conversion import convert
 from evenwater.engine.correction import Answer, Refused, solve
 from evenwater.engine.fields import SALINITY, TEMPERATURE
 from evenwater.engine.quantities import Water, to_canonical
@@ -37,7 +28,7 @@ from evenwater.engine.reasons import Reason
 from evenwater.engine.visible import has_unseen, printable, quoted
 from evenwater.headless_outcome import ANSWERED, REFUSED, UNREADABLE, Outcome, refused
 from evenwater.question_file import Fault, faults
-from evenwater.screens import answer_json, dose_card
+from evenwater.screens import answer_json
 from evenwater.screens.local_zone import LocalZone
 from evenwater.screens.shown import Shown
 
@@ -179,7 +170,9 @@ def _correction(raw: dict[str, Any], known: Catalogue, now: datetime) -> Outcome
     return Outcome(ANSWERED, answer_json.answered(result), result)
 
 
-def _convert(raw: dict[str, Any], known: Catalogue) -> Outcome:
+def _convert(raw: dict[str, Any], known: Catalogue, _now: datetime) -> Outcome:
+    from evenwater.engine.conversion import convert
+
     standard, figures = Water(), {}
     for name, field in (("salinity", SALINITY), ("temperature", TEMPERATURE)):
         found = read(raw.get(name, ""), field)
@@ -197,18 +190,72 @@ def _convert(raw: dict[str, Any], known: Catalogue) -> Outcome:
     return Outcome(ANSWERED, {"status": "answered", "result": {"value": result.value, "unit": result.unit}})
 
 
+def _stock(raw: dict[str, Any], known: Catalogue, _now: datetime) -> Outcome:
+    from evenwater import headless_stock
+
+    return headless_stock.answer(raw, known)
+
+
+def _chemistry(raw: dict[str, Any], known: Catalogue, _now: datetime) -> Outcome:
+    from evenwater import headless_chemistry
+
+    return headless_chemistry.answer(raw, known)
+
+
+def _upkeep(raw: dict[str, Any], known: Catalogue, now: datetime) -> Outcome:
+    from evenwater import headless_upkeep
+
+    return headless_upkeep.answer(raw, known, now)
+
+
+def _consumption(raw: dict[str, Any], known: Catalogue, now: datetime) -> Outcome:
+    from evenwater import headless_consumption
+
+    return headless_consumption.answer(raw, known, now)
+
+
+def _calibration(raw: dict[str, Any], _known: Catalogue, now: datetime) -> Outcome:
+    from evenwater import headless_calibration
+
+    return headless_calibration.answer(raw, now)
+
+
+def _jug(raw: dict[str, Any], known: Catalogue, now: datetime) -> Outcome:
+    from evenwater import headless_jug
+
+    return headless_jug.answer(raw, known, now)
+
+
+def _recovery(raw: dict[str, Any], known: Catalogue, now: datetime) -> Outcome:
+    from evenwater import headless_recovery
+
+    return headless_recovery.answer(raw, known, now)
+
+
+def _timetable(raw: dict[str, Any], known: Catalogue, _now: datetime) -> Outcome:
+    from evenwater import headless_timetable
+
+    return headless_timetable.answer(raw, known)
+
+
+def _exchange(raw: dict[str, Any], known: Catalogue, _now: datetime) -> Outcome:
+    from evenwater import headless_exchange
+
+    return headless_exchange.answer(raw, known)
+
+
 _BY_KIND: dict[str, Callable[[dict[str, Any], Catalogue, datetime], Outcome]] = {
     "correction": _correction,
-    "convert": lambda raw, known, now: _convert(raw, known),
-    "stock": lambda raw, known, now: headless_stock.answer(raw, known),
-    "chemistry": lambda raw, known, now: headless_chemistry.answer(raw, known),
-    "upkeep": headless_upkeep.answer,
-    "consumption": headless_consumption.answer,
-    "calibration": lambda raw, known, now: headless_calibration.answer(raw, now),
-    "jug": headless_jug.answer,
-    "recovery": headless_recovery.answer,
-    "timetable": lambda raw, known, now: headless_timetable.answer(raw, known),
-    "exchange": lambda raw, known, now: headless_exchange.answer(raw, known),
+    "convert": _convert,
+    "stock": _stock,
+    "chemistry": _chemistry,
+    "upkeep": _upkeep,
+    "consumption": _consumption,
+    "calibration": _calibration,
+    "jug": _jug,
+    "recovery": _recovery,
+    "timetable": _timetable,
+    "exchange": _exchange,
 }
 
 
@@ -238,6 +285,7 @@ def _write_card(path: Path, outcome: Outcome) -> int:
         print(f"evenwater: there is no plan, so {path} was not written", file=sys.stderr)
         return outcome.status
     from evenwater.card import headless_card  # Qt only when a card is asked for
+    from evenwater.screens import dose_card
 
     fault = headless_card.write(path, dose_card.card(outcome.answer, _here(outcome.answer)))
     if fault:

@@ -8,12 +8,15 @@ import os
 import sys
 import time
 from collections.abc import Callable
+from dataclasses import dataclass, field
 
 from PySide6.QtCore import QCoreApplication, QEvent, QEventLoop, QObject, QTimer
 from PySide6.QtWidgets import QApplication, QWidget
 
 START = "EVENWATER_BENCH_START"
 SIZE = (1366, 768)
+# Between two changes [ms]: a quick typist's ten keys a second. What was typed is saved meanwhile, as it is for a keeper.
+PAUSE_MS = 100
 
 
 def since_start_ms() -> float:
@@ -90,7 +93,7 @@ def time_changes(change: Callable[[int], None], painted: Callable[[], bool], tim
     wake = QTimer()  # so that waiting for events ends even when none comes
     wake.start(1000)
     for number in range(warm_up + times):
-        settle(20)
+        settle(PAUSE_MS)
         if number % 20 == 0:
             gc.collect()
         began = time.perf_counter()
@@ -107,3 +110,80 @@ def time_changes(change: Callable[[int], None], painted: Callable[[], bool], tim
         if number >= warm_up:
             taken.append((time.perf_counter() - began) * 1000)
     return taken
+
+
+@dataclass
+class Taken:
+    """How long keys took [ms], each list of shape (times,).
+
+    ``echo`` until the field that was typed in has been painted, ``painted`` until nothing was left to be done at once, ``answered`` until
+    nothing is waited for any more, and ``cpu`` what the window's thread worked until then.
+    """
+
+    echo: list[float] = field(default_factory=list)
+    painted: list[float] = field(default_factory=list)
+    answered: list[float] = field(default_factory=list)
+    cpu: list[float] = field(default_factory=list)
+
+
+def never() -> bool:
+    """Say that nothing is waited for."""
+    return False
+
+
+def time_keys(
+    press: Callable[[int], None],
+    watch: PaintWatch,
+    times: int,
+    *,
+    pause_ms: float,
+    warm_up: int,
+    waiting: Callable[[], bool] = never,
+) -> Taken:
+    """Return how long each of so many keys took.
+
+    ``press(i)`` sends the i-th key, ``watch`` looks at the field, ``waiting()`` says whether an answer is still on its way. Between keys
+    the event loop runs for ``pause_ms`` [ms], and the collector of cycles runs there and not inside.
+    """
+    taken, loop = Taken(), QEventLoop()
+    for number in range(warm_up + times):
+        settle(pause_ms)
+        if number % 20 == 0:
+            gc.collect()
+        before, echo, painted = watch.count, 0.0, 0.0
+        began, worked = time.perf_counter(), time.thread_time()
+        press(number)
+        while True:
+            more = loop.processEvents(QEventLoop.ProcessEventsFlag.AllEvents)
+            now = time.perf_counter()
+            if not echo and watch.count > before:
+                echo = now
+            if not more and not painted:
+                painted = now
+            if not more and echo and not waiting():
+                break
+            if now - began > 10:
+                sys.stderr.write(f"key {number} was not painted or answered within 10 s\n")
+                sys.stderr.flush()
+                os._exit(1)
+            if not more:
+                time.sleep(0.0002)
+        if number >= warm_up:
+            taken.cpu.append((time.thread_time() - worked) * 1000)
+            for kept, at in ((taken.echo, echo), (taken.painted, painted), (taken.answered, now)):
+                kept.append((at - began) * 1000)
+    return taken
+
+
+def until_quiet(quiet_ms: float) -> tuple[float, float]:
+    """Run the event loop until nothing was done for so long; return how long it worked in all, and at a time at most [ms]."""
+    loop, worked, longest, last = QEventLoop(), 0.0, 0.0, time.perf_counter()
+    while True:
+        began = time.perf_counter()
+        if loop.processEvents(QEventLoop.ProcessEventsFlag.AllEvents):
+            last = time.perf_counter()
+            worked, longest = worked + last - began, max(longest, last - began)
+        elif (began - last) * 1000 > quiet_ms:
+            return worked * 1000, longest * 1000
+        else:
+            time.sleep(0.001)

@@ -13,8 +13,8 @@ from evenwater.card.failures import CardFailed
 from evenwater.card.items import Stroke, Text
 from evenwater.card.label_paper import A5 as LABEL_A5
 from evenwater.card.output import lay_out, print_card, to_image, write_pdf
-from evenwater.card.paper import Paper
-from evenwater.card.round_sheet import DONE, GOES_ON, INITIALS, READ, ROUND_PAPERS, TIME
+from evenwater.card.paper import ROUND_PAPERS, Paper
+from evenwater.card.round_sheet import DONE, GOES_ON, INITIALS, READ, TIME
 from evenwater.screens.round_page import RoundLine, RoundPage, RoundPlace
 from tests.card.labels import frames, set_words
 from tests.card.reading import page_texts, runs, squeezed

@@ -17,8 +17,7 @@ from evenwater.card.failures import CardFailed
 from evenwater.card.items import Stroke, Text
 from evenwater.card.label_paper import A5 as LABEL_A5
 from evenwater.card.output import lay_out, print_card, to_image, write_pdf
-from evenwater.card.paper import Paper
-from evenwater.card.round_sheet import ROUND_PAPERS
+from evenwater.card.paper import ROUND_PAPERS, Paper
 from evenwater.card.timetable_sheet import APART, CLOCKS, DOSE, PLAN, PUMP, RULE, RUNS, TIME, TIMETABLE
 from evenwater.engine.quantities import Typed
 from evenwater.screens import timetable_card

@@ -13,8 +13,7 @@ from evenwater.card import words
 from evenwater.card.items import Stroke, Text
 from evenwater.card.label_paper import A5 as LABEL_A5
 from evenwater.card.output import lay_out, title_of, to_image, write_pdf
-from evenwater.card.paper import Paper
-from evenwater.card.round_sheet import ROUND_PAPERS
+from evenwater.card.paper import ROUND_PAPERS, Paper
 from evenwater.card.together import APART, EXPECTED, NAMED, PLAN, RULE, TEST, WATER
 from evenwater.engine.following import STOP
 from evenwater.engine.quantities import Typed

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from collections.abc import Sequence
 from dataclasses import replace
 
 import numpy as np
@@ -10,10 +11,11 @@ import pytest
 from scipy.integrate import solve_ivp
 
 from evenwater.engine import exchange_check
+from evenwater.engine.balance import after
 from evenwater.engine.correction import Refused
 from evenwater.engine.exchange import Course, ExchangeAnswer, disagreement, solve
-from evenwater.engine.exchange_course import Stretch, course
-from evenwater.engine.exchange_question import as_much_as
+from evenwater.engine.exchange_course import Stretch, course, stretches
+from evenwater.engine.exchange_question import OneDose, as_much_as
 from tests.engine.exchanges import MIXING, SODA, answer, integrated, question, random_system, reasons
 
 DKH = 1.0 / 2.80386
@@ -49,6 +51,44 @@ def test_conditions_that_change_are_as_integrated() -> None:
     ended = course(start, parts, np.array([until]))
     assert ended.shape == (2, 1)
     assert ended[:, 0] == pytest.approx(state, rel=1e-9)
+
+
+def one_by_one(start: np.ndarray, parts: Sequence[Stretch], times: np.ndarray) -> np.ndarray:
+    """Follow each value from stretch to stretch, one at a time."""
+    out = np.empty((len(start), len(times)))
+    for row in range(len(start)):
+        value = float(start[row])
+        for number, part in enumerate(parts):
+            end = parts[number + 1].begin if number + 1 < len(parts) else np.inf
+            value += part.jump[row]
+            gain, loss = float(part.gain[row]), float(part.loss[row])
+            inside = (times >= part.begin) & (times < end)
+            out[row, inside] = after(value, times[inside] - part.begin, gain, loss)
+            if end < np.inf:
+                value = float(after(value, end - part.begin, gain, loss))
+    return out
+
+
+@pytest.mark.parametrize("losses", [(0.0, 0.0), (1e-300, 1e-13), (0.0, 0.3), (1e-9, 40.0), (25.0, 3000.0)], ids=str)
+def test_many_stretches_are_as_followed_one_by_one(losses: tuple[float, float]) -> None:
+    """With nothing lost, next to nothing, and so much that nothing of an earlier value is left, after some of them or after each."""
+    rng = np.random.default_rng(3)
+    begins = np.concatenate([[0.0], np.sort(rng.uniform(0.0, 60.0, 199))])
+    parts = [
+        Stretch(float(begin), rng.uniform(-1, 2, 2), np.array(losses) * rng.uniform(0.0, 1.0, 2), rng.uniform(-1, 1, 2))
+        for begin in begins
+    ]
+    start, times = np.array([8.0, 400.0]), np.concatenate([begins, rng.uniform(0.0, 70.0, 100)])
+    assert course(start, parts, times) == pytest.approx(one_by_one(start, parts, times), rel=1e-12, abs=1e-12 * 400.0)
+
+
+def test_doses_at_one_instant_are_all_there() -> None:
+    q = replace(question(), doses=())
+    dose = OneDose(q.values[0].parameter, 2.0, 0.25)
+    parts = stretches(replace(q, doses=(dose, dose, replace(dose, at_day=1.0), replace(dose, at_day=q.days + 1.0))))
+    assert [(part.begin, part.jump[0]) for part in parts] == [(0.0, 0.0), (1.0, 0.25), (2.0, 0.5)]
+    assert [part.begin for part in parts[1:]] == [1.0, 2.0]
+    assert parts[-1].jump[0] == 0.5
 
 
 def test_bay_by_hand() -> None:

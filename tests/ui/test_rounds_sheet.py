@@ -16,7 +16,7 @@ from PySide6.QtPrintSupport import QPrinterInfo
 from PySide6.QtWidgets import QApplication, QFileDialog, QStyleOptionViewItem
 
 from evenwater.card.output import lay_out
-from evenwater.card.round_sheet import ROUND_PAPERS
+from evenwater.card.paper import ROUND_PAPERS
 from evenwater.engine.quantities import Typed
 from evenwater.screens import rounds
 from evenwater.screens.local_zone import present

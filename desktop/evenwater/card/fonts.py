@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from importlib.util import find_spec
 from pathlib import Path
 
 from PySide6.QtGui import QFontDatabase
 
-from evenwater.card.failures import CardFailed
-from evenwater.engine.reasons import Reason
-
 FAMILY = "Atkinson Hyperlegible"
 _PACKAGE = "fontpkg_atkinson_hyperlegible"
-_FACES = ("Regular", "Bold")
+REGULAR = "Regular"
+_FACES = (REGULAR, "Bold")
 
 
 def _folder() -> Path:
@@ -23,8 +22,8 @@ def _folder() -> Path:
     return Path(found.origin).parent / "files"
 
 
-def load_fonts() -> str:
-    """Make the regular and bold faces known to Qt, once, and return the family's name.
+def load_fonts(faces: Sequence[str] = _FACES) -> str:
+    """Make the regular and bold faces known to Qt, or some of them, each once, and return the family's name.
 
     The italics are left out on purpose: a card has none, and Qt could not pick one by mistake.
 
@@ -35,13 +34,21 @@ def load_fonts() -> str:
         a machine without fonts, so nothing is painted.
     """
     present = QFontDatabase.styles(FAMILY) if FAMILY in QFontDatabase.families() else []
-    for face in _FACES:
+    for face in faces:
         if face in present:
             continue
         try:
             data = (_folder() / f"AtkinsonHyperlegible-{face}.ttf").read_bytes()
         except (ModuleNotFoundError, OSError) as error:
-            raise CardFailed(Reason("card_fonts_missing", {"face": face})) from error
+            raise _missing(face) from error
         if QFontDatabase.addApplicationFontFromData(data) < 0:
-            raise CardFailed(Reason("card_fonts_missing", {"face": face}))
+            raise _missing(face)
     return FAMILY
+
+
+def _missing(face: str) -> Exception:
+    """Return the failure; what it is made of is not loaded before the window is painted."""
+    from evenwater.card.failures import CardFailed
+    from evenwater.engine.reasons import Reason
+
+    return CardFailed(Reason("card_fonts_missing", {"face": face}))

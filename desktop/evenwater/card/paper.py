@@ -55,4 +55,5 @@ A5 = Paper("A5", 148.0, 210.0, 9.0, TAPE + 2.0, 130.0, 210.0 - TAPE - 2.0 - 9.0,
 A6 = Paper("A6", 105.0, 148.0, 7.0, TAPE, 91.0, 148.0 - TAPE - 7.0, Sizes(44, 24, 18, 18))
 
 PAPERS = {paper.name: paper for paper in (A4, LETTER, A5, A6)}
+ROUND_PAPERS = {paper.name: paper for paper in (A4, LETTER, A5)}
 """Every paper by its name."""

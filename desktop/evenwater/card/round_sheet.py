@@ -21,13 +21,11 @@ from evenwater.card.items import (
 )
 from evenwater.card.label_parts import ruler
 from evenwater.card.layout import Page
-from evenwater.card.paper import A4, A5, LETTER, Paper
+from evenwater.card.paper import Paper
 from evenwater.card.sections import FINE, HEAVY, MEDIUM
 from evenwater.card.text import baseline, line, line_height, line_to, lines, width_of
 from evenwater.screens.round_page import RoundLine, RoundPage, RoundPlace
 
-ROUND_PAPERS = {paper.name: paper for paper in (A4, LETTER, A5)}
-"""Every paper for round sheets by its name."""
 DONE, READ, TIME, INITIALS = "Done", "Figure read", "Time", "Initials"
 GOES_ON = "goes on"
 

@@ -19,7 +19,7 @@ import numpy.typing as npt
 Floats = npt.NDArray[np.float64]
 
 # Below this [1/day] a loss would change nothing in the age of the universe, and gain over loss overflows.
-_NO_LOSS = 1e-290
+NO_LOSS = 1e-290
 
 
 @dataclass(frozen=True)
@@ -87,7 +87,7 @@ def after(start: float, days: float | Floats, gain: float, loss: float = 0.0) ->
     float or array
         The value [canonical unit], in the shape of ``days``.
     """
-    if abs(loss) < _NO_LOSS:
+    if abs(loss) < NO_LOSS:
         return start + gain * days
     # expm1 keeps full precision where loss times time is tiny.
     gone = -np.expm1(-loss * np.asarray(days, dtype=np.float64))

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import tomllib
 from bisect import bisect_right
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from functools import lru_cache
 from pathlib import Path
@@ -201,7 +201,7 @@ class Catalogue:
 
 
 def load(folder: Path) -> Catalogue:
-    """Read ``parameters.toml`` and ``chemicals.toml``.
+    """Read ``parameters.toml`` and ``chemicals.toml``; of the chemicals only the names, each table when it is asked for.
 
     Parameters
     ----------
@@ -218,14 +218,37 @@ def load(folder: Path) -> Catalogue:
     OSError
         When a file cannot be read.
     KeyError
-        When an entry lacks a field.
+        When the entry of a parameter lacks a field; that of a chemical raises it when it is asked for.
     """
     parameters = tomllib.loads((folder / "parameters.toml").read_text(encoding="utf-8"))
-    chemicals = tomllib.loads((folder / "chemicals.toml").read_text(encoding="utf-8"))
     return Catalogue(
         {name: _parameter(name, entry) for name, entry in parameters.items()},
-        {name: _chemical(name, entry) for name, entry in chemicals.items()},
+        _Chemicals((folder / "chemicals.toml").read_text(encoding="utf-8")),
     )
+
+
+class _Chemicals(Mapping[str, Chemical]):
+    """The chemicals of a file by their names, each read when it is asked for: a question has one, and all take as long as its answer."""
+
+    def __init__(self, text: str) -> None:
+        # A line that begins with a bracket begins a table: what goes on over several lines is indented.
+        tables = text.split("\n[")[1:]
+        self._texts = {table[1 : table.index('"]')]: f"[{table}" for table in tables}
+        self._read: dict[str, Chemical] = {}
+
+    def __getitem__(self, name: str) -> Chemical:
+        if name not in self._read:
+            self._read[name] = _chemical(name, tomllib.loads(self._texts[name])[name])
+        return self._read[name]
+
+    def __iter__(self) -> Iterator[str]:
+        return iter(self._texts)
+
+    def __len__(self) -> int:
+        return len(self._texts)
+
+    def __contains__(self, name: object) -> bool:
+        return name in self._texts
 
 
 def _pair(values: Any) -> tuple[float, float]:

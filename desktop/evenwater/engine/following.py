@@ -9,15 +9,17 @@ import math
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from typing import TYPE_CHECKING
 
 import numpy as np
 import numpy.typing as npt
 
 from evenwater.engine import uncertainty
-from evenwater.engine.consumption_estimate import Span
-from evenwater.engine.consumption_ratio import Measured, effective_volume
 from evenwater.engine.correction import Answer, Refused, spread
 from evenwater.engine.uncertainty import Spread
+
+if TYPE_CHECKING:
+    from evenwater.engine.consumption_estimate import Span
 
 Floats = npt.NDArray[np.float64]
 
@@ -276,6 +278,10 @@ def volume(plan: Course, retest: Retest, volume_l: float) -> Span | Refused:
     days = (retest.at - plan.started) / timedelta(days=1)
     _, given = doses_until(plan, retest.at)
     sd = plan.use * plan.spread.use * _NORMAL_90
+    # With the whole of what learns a use; most plans that are looked at have no reading yet.
+    from evenwater.engine.consumption_estimate import Span  # noqa: PLC0415
+    from evenwater.engine.consumption_ratio import Measured, effective_volume  # noqa: PLC0415
+
     return effective_volume(
         (given,),
         plan.per_ml * volume_l,

@@ -57,8 +57,7 @@ def jug(raw: Raw, catalogue: Catalogue, now: datetime) -> JugQuestion | Unread:
     r = Form({**raw, **{name: _numbered(raw.get(name, ())) for name in ROWS}})
     moment = r.instant("now") or now.astimezone(UTC)
     away = r.instant("away_until")
-    for spec in (fields.SALINITY, fields.TEMPERATURE):
-        r.number(spec)
+    r.number(fields.TEMPERATURE)
     water = intake.water_of(raw)
     batch = _batch(r, catalogue)
     tank = _tank(r, catalogue, water)
@@ -118,7 +117,8 @@ def _tank(r: Form, catalogue: Catalogue, water: Water) -> Tank | None:
     volume = r.needed(fields.NET_VOLUME)
     values = {}
     for parameter in catalogue.parameters.values():
-        value = r.number(fields.concentration(f"system.{parameter.name}", parameter), water)
+        plain = fields.concentration(f"system.{parameter.name}", parameter)
+        value = r.number(fields.SALINITY if parameter.name == "salinity" else plain, water)
         if value is not None:
             values[parameter.name] = value
     return None if volume is None else Tank(volume, water, values, r.text("system.name"))

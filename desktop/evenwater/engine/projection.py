@@ -81,7 +81,8 @@ def project(answer: Answer) -> Projection:
     tail = min(max(_TAIL_SHARE * ramp, _TAIL_LEAST), _TAIL_MOST)
     ends = q.start / q.use if q.use > 0.0 else np.inf
     bends = [ramp, ends] if ends < ramp + tail else [ramp]
-    days = np.unique(np.concatenate((np.linspace(0.0, ramp + tail, INSTANTS), bends)))
+    # Not numpy's unique: its first call loads all of the masked arrays.
+    days = np.array(sorted({*np.linspace(0.0, ramp + tail, INSTANTS).tolist(), *bends}))
     per_day = doses.per_day * answer.per_ml
     rising, keeping = doses.dose_ml * per_day, doses.upkeep_ml * per_day
     plan = trajectory(q.start, (segment(ramp, rising, q.use), segment(tail, keeping, q.use)), days)

@@ -6,6 +6,7 @@ import math
 from dataclasses import dataclass
 from decimal import ROUND_FLOOR, ROUND_HALF_EVEN, Context, Decimal
 from functools import lru_cache
+from inspect import unwrap
 
 from evenwater.engine import units
 
@@ -67,8 +68,10 @@ def density_kg_per_l(water: Water) -> float:
     """
     import gsw
 
-    absolute = gsw.SR_from_SP(water.salinity)
-    return float(gsw.rho(absolute, gsw.CT_from_t(absolute, water.temperature_c, 0.0), 0.0)) / 1000.0
+    # Unwrapped of the look for masked arrays: loading those takes longer than an answer.
+    conservative, rho = unwrap(gsw.CT_from_t), unwrap(gsw.rho)
+    absolute = unwrap(gsw.SR_from_SP)(water.salinity)
+    return float(rho(absolute, conservative(absolute, water.temperature_c, 0.0), 0.0)) / 1000.0
 
 
 def specific_gravity(salinity: float, at_c: float) -> float:

@@ -73,7 +73,8 @@ def after_overdose(q: RecoveryQuestion, volume_l: float) -> dict[str, float]:
                     comes += moles * portion.chemical.per_mole("alkalinity")
                 elif name in _COUNTED:
                     comes += moles * portion.chemical.per_mole(_COUNTED[name]) * molar_mass(_COUNTED[name])
-                elif "salinity" in portion.chemical.raises:
+                elif any("salinity" in each.chemical.raises for each in batch.portions):
+                    # In a jug that is meant for salinity every salt counts, whatever else it was put in for.
                     comes += moles * molar_mass(portion.chemical.dry) / 1000.0 / density_kg_per_l(q.water)
         else:
             comes = (

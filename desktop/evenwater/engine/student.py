@@ -52,9 +52,7 @@ def _inside(t: float, freedom: int) -> float:
 
 
 def _beta(x: float, a: float, b: float) -> float:
-    """Return the regularised incomplete beta function."""
-    if x <= 0.0 or x >= 1.0:
-        return min(max(x, 0.0), 1.0)
+    """Return the regularised incomplete beta function, with x above 0 and below 1."""
     if x > (a + 1.0) / (a + b + 2.0):
         return 1.0 - _beta(1.0 - x, b, a)
     log = math.lgamma(a + b) - math.lgamma(a) - math.lgamma(b) + a * math.log(x) + b * math.log1p(-x)

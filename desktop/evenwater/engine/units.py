@@ -1,8 +1,8 @@
-"""The closed unit lists and the factors between them, defined and checked by pint.
+"""The closed unit lists and the factors between them, reckoned and checked by pint.
 
 pint never sees what a person typed (it reads ``2,9 meq/L`` as 29): the strict reader in
 ``reader.py`` finds the unit in a closed list, and pint only supplies the factor between two known
-units. The registry is built on first use, since importing pint costs more than a first paint may.
+units. It was asked beforehand (``library_figures.py``), since importing it costs more than a first paint may.
 
 Sources: legal definitions of pound and gallons in ``units.txt``; 1 degree of carbonate hardness =
 10 mg CaO per litre (definition of the German degree), so its size in milliequivalents follows from
@@ -13,10 +13,10 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from functools import cache, lru_cache
-from importlib import resources
 from typing import Any
 
-from evenwater.engine.formula import molar_mass
+from evenwater.engine.formula import by_periodictable
+from evenwater.engine.library_figures import LINEAR
 
 
 @dataclass(frozen=True)
@@ -180,17 +180,19 @@ KINDS["salinity per day"] = Kind("salinity per day", KINDS["salinity per day"].u
 @lru_cache(maxsize=1)
 def registry() -> Any:
     """Return the one pint registry, with the units that follow from computed molar masses."""
+    from importlib import resources  # noqa: PLC0415  (with pint, which is slow to load itself)
+
     import pint
 
     text = resources.files("evenwater.engine").joinpath("units.txt").read_text(encoding="utf-8")
     made: Any = pint.UnitRegistry(None, cache_folder=None, on_redefinition="raise")
     made.load_definitions(text.splitlines())
-    made.define(f"gram_CaO = {2 / molar_mass('CaO')!r} * equivalent")
+    made.define(f"gram_CaO = {2 / by_periodictable('CaO')!r} * equivalent")
     made.define("degree_KH = 10 * milligram_CaO / liter")
-    made.define(f"gram_CaCO3 = {2 / molar_mass('CaCO3')!r} * equivalent")
+    made.define(f"gram_CaCO3 = {2 / by_periodictable('CaCO3')!r} * equivalent")
     made.define("mole_alkalinity = equivalent")
-    made.define(f"gram_N = {molar_mass('NO3') / molar_mass('N')!r} * gram_NO3")
-    made.define(f"gram_P = {molar_mass('PO4') / molar_mass('P')!r} * gram_PO4")
+    made.define(f"gram_N = {by_periodictable('NO3') / by_periodictable('N')!r} * gram_NO3")
+    made.define(f"gram_P = {by_periodictable('PO4') / by_periodictable('P')!r} * gram_PO4")
     return made
 
 
@@ -217,10 +219,33 @@ def linear(kind: str, unit_id: str) -> tuple[float, float]:
     KeyError
         When the kind or the unit is not in the closed lists.
     """
-    units = KINDS[kind]
-    if unit_id == units.canonical.id:
+    if unit_id == KINDS[kind].canonical.id:
         return 1.0, 0.0
-    made = registry()
+    known = LINEAR.get((kind, unit_id))
+    return by_pint(kind, unit_id) if known is None else known
+
+
+def by_pint(kind: str, unit_id: str) -> tuple[float, float]:
+    """Return factor and offset as pint gives them.
+
+    Parameters
+    ----------
+    kind : str
+        Name of the closed list.
+    unit_id : str
+        Unit of that list.
+
+    Returns
+    -------
+    tuple of float
+        Factor [canonical unit per unit] and offset [canonical unit], as in ``linear``.
+
+    Raises
+    ------
+    KeyError
+        When the kind or the unit is not in the closed lists.
+    """
+    units, made = KINDS[kind], registry()
     target = made.Unit(units.canonical.definition)
     source = made.Unit(units.unit(unit_id).definition)
     zero = float(made.Quantity(0.0, source).to(target).magnitude)

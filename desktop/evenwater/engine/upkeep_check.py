@@ -209,20 +209,27 @@ def _two_days(
     And how many doses of each pump come within any 24 hours, midnight or not.
     """
     day = math.lcm(*(per_day for _, per_day in pumps))
-    ticks: dict[int, Sums] = {0: {}}
+    # Which pumps dose at each instant, and what such a dose of some together brings.
+    ticks: dict[int, tuple[int, ...]] = {0: ()}
+    brings: dict[tuple[int, ...], dict[str, float]] = {}
     counts = []
-    for one, per_day in pumps:
+    for which, (_one, per_day) in enumerate(pumps):
         at = [number * day // per_day for number in range(1, 2 * per_day + 1)]
         counts.append(max(number + 1 - bisect_right(at, tick - day) for number, tick in enumerate(at)))
         for tick in at:
-            _add(ticks.setdefault(tick, {}), one, 1.0)
+            ticks[tick] = (*ticks.get(tick, ()), which)
     corrected = {plan.parameter.name for plan in q.outstanding}
     uses = {name: min(use, 0.0) if name in corrected else use for name, use in goes.items()}
     given: Sums = {}
     path: dict[int, dict[str, float]] = {}
     jump: Sums = {}
     for tick in sorted(ticks):
-        here = _values(q, ticks[tick])
+        if ticks[tick] not in brings:
+            sums: Sums = {}
+            for which in ticks[tick]:
+                _add(sums, pumps[which][0], 1.0)
+            brings[ticks[tick]] = _values(q, sums)
+        here = brings[ticks[tick]]
         for name, value in here.items():
             jump[name] = max(jump.get(name, 0.0), value)
             given[name] = given.get(name, 0.0) + value
@@ -246,14 +253,15 @@ def _off_new_water(q: UpkeepQuestion, name: str) -> float:
 
 def _lived(value: float, gain: float, share: float, days: float) -> float:
     """Return the change after one day after the other, the last one perhaps not whole."""
-    start = value
-    steps = [1.0] * int(days) + ([days - int(days)] if days > int(days) else [])
-    for step in steps:
-        if share > 0.0:
-            gone = -math.expm1(-share * step)
-            value += gain * gone / share - value * gone
-        else:
-            value += gain * step
+    start, whole = value, int(days)
+    if gain == 0.0 and (value == 0.0 or share <= 0.0):
+        return 0.0
+    for step, times in ((1.0, whole), (days - whole, 1)):
+        # What a day brings and how much of what is there it takes is the same every day.
+        gone = -math.expm1(-share * step) if share > 0.0 else 0.0
+        comes = gain * gone / share if share > 0.0 else gain * step
+        for _ in range(times):
+            value += comes - value * gone
     return value - start
 
 

@@ -7,7 +7,8 @@ from datetime import UTC, datetime, timedelta
 
 from evenwater.screens.shown import date_words, span
 
-_LOOKS_AHEAD = 366
+# Two changes are always further apart than a step.
+_LOOKS_AHEAD, _STEP = 53, timedelta(days=7)
 _DAY, _MINUTE = timedelta(days=1), timedelta(minutes=1)
 
 
@@ -34,9 +35,10 @@ def next_change(now: datetime) -> ClockChange | None:
     """
     zone = now.tzinfo
     before = now.astimezone(UTC)
+    first = before.astimezone(zone).utcoffset()
     for _ in range(_LOOKS_AHEAD):
-        after = before + _DAY
-        first, last = (instant.astimezone(zone).utcoffset() for instant in (before, after))
+        after = before + _STEP
+        last = after.astimezone(zone).utcoffset()
         if first != last and first is not None and last is not None:
             # The change lies between the two: halve until it is known to the minute.
             while after - before > _MINUTE:

@@ -8,7 +8,7 @@ from datetime import datetime, timedelta
 import numpy as np
 
 from evenwater.engine import following
-from evenwater.engine.consumption_estimate import Span
+from evenwater.engine.correction import Refused
 from evenwater.engine.following import ABOVE, BELOW, ENDED, INSIDE, STOP, WAITING, Course, Following, Retest
 from evenwater.engine.quantities import from_canonical, significant
 from evenwater.screens.answer import per_hour
@@ -215,7 +215,7 @@ def _line(shown: Shown, retest: Retest, now: datetime) -> WorkLine:
 def _volume(plan: Kept, found: Following) -> tuple[WorkLine, ...]:
     """Return what net volume the last rise speaks of; nothing where it cannot be told."""
     seen = following.volume(plan.course, found.retests[-1], plan.volume_l) if found.retests else None
-    if not isinstance(seen, Span):
+    if seen is None or isinstance(seen, Refused):
         return ()
     low, high, said = (significant(v, 3) for v in (seen.low, seen.high, seen.value))
     used = with_unit(significant(plan.volume_l, 3), "L")

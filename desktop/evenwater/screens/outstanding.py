@@ -43,7 +43,8 @@ class Given:
 @dataclass(frozen=True)
 class Outstanding:
     """Rises [canonical unit]: ``untested`` since the reading, less what was used; ``lately`` what came on top of the paces of
-    plans in the last 24 hours: by hand, and untested by plans."""
+    plans in the last 24 hours: by hand, and untested by plans.
+    """
 
     untested: float = 0.0
     lately: float = 0.0

@@ -9,9 +9,12 @@ spelled as two decimal digits.
 from __future__ import annotations
 
 import hashlib
+from typing import TYPE_CHECKING
 
 from evenwater.engine.question import CorrectionQuestion
-from evenwater.engine.timetable_plan import TimetableAnswer
+
+if TYPE_CHECKING:
+    from evenwater.engine.timetable_plan import TimetableAnswer
 
 _ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
 _LENGTH = 6

@@ -6,9 +6,7 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from evenwater.engine.reasons import Reason
-from evenwater.screens.exchange_fields import undo_words
 from evenwater.screens.field_words import FIELD_WORDS
-from evenwater.screens.foods_words import FOOD_WORDS
 from evenwater.screens.jug_field_words import JUG_FIELDS
 from evenwater.screens.pump_words import PUMP_WORDS
 from evenwater.screens.recovery_words import RECOVERY_FIELDS
@@ -168,9 +166,14 @@ def field_words(kind: str, field: str) -> str:
     if kind == "correction" and field == "pump":
         return "the pump"
     if kind == "water":
+        from evenwater.screens.exchange_fields import undo_words
+
         return undo_words(field)
-    if kind == "food" and field in FOOD_WORDS:
-        return FOOD_WORDS[field]
+    if kind == "food":
+        from evenwater.screens.foods_words import FOOD_WORDS
+
+        if field in FOOD_WORDS:
+            return FOOD_WORDS[field]
     return FIELD_WORDS.get(f"{_TABLES.get(kind, '')}.{field}") or _OTHER.get(field, field.replace("_", " "))
 
 

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
 from datetime import datetime, timedelta
 from typing import cast
 
@@ -17,6 +16,7 @@ from evenwater.engine.together_range import BELOW, Leaving
 from evenwater.screens import words
 from evenwater.screens.shown import NBSP, Shown, date_time, date_words
 from evenwater.screens.together import DAYS_AHEAD, Together
+from evenwater.screens.together_views import BudgetLine, Course, TogetherView, ValueLine
 from evenwater.screens.together_words import held, source_words
 from evenwater.screens.views import Floats
 
@@ -26,75 +26,6 @@ _SHARE_OF_KIT = 0.1
 _STEADY = "stays there"
 
 _AGAINST_A_START = ("together_rises_too_fast", "together_one_rises_too_fast", "together_overshoots")
-
-
-@dataclass(frozen=True)
-class BudgetLine:
-    """One thing that moves a value: what it is, how much per day, and from when until when; the last line is the sum."""
-
-    what: str
-    per_day: str
-    when: str = ""
-
-
-@dataclass(frozen=True)
-class Course:
-    """The chart of one value over the next 30 days, in the keeper's unit.
-
-    Series share ``times`` [s since the epoch, UTC], shape (n,): everything together with its band by the net volume, and the same without
-    exchange. ``usual`` is the range usually kept. ``decimals`` are those of a value in words.
-    """
-
-    title: str
-    unit: str
-    times: Floats
-    plan: Floats
-    low: Floats
-    high: Floats
-    alone: Floats
-    usual: tuple[float, float]
-    exchanged: bool
-    decimals: int
-    spoken: str
-
-
-@dataclass(frozen=True)
-class ValueLine:
-    """One value that moves: now, in a week, in a month, and what becomes of it; ``stop`` where something of it must not go on.
-
-    ``figures`` are the three without their ``unit``, for columns. ``course`` is None of a value that nobody has tested.
-    ``budget`` is what moves it, ``limits`` its largest rise and fall in 24 hours beside what they may be at the most.
-    """
-
-    parameter: str
-    now: str
-    week: str
-    month: str
-    then: str
-    unit: str
-    figures: tuple[str, str, str]
-    stop: bool
-    course: Course | None
-    budget: tuple[BudgetLine, ...]
-    limits: tuple[BudgetLine, ...]
-
-
-@dataclass(frozen=True)
-class TogetherView:
-    """Everything that is shown.
-
-    ``state`` is ``"empty"`` (nothing can be said yet), ``"answered"`` or ``"stop"``. ``stops`` are what must not go on, ``remarks`` what
-    a keeper should know, ``left_out`` what is not in it and why, ``still`` names what does not move. ``summary`` is
-    one line for where there is room for one, from the longest to the shortest.
-    """
-
-    state: str
-    lines: tuple[ValueLine, ...] = ()
-    stops: tuple[str, ...] = ()
-    remarks: tuple[str, ...] = ()
-    left_out: tuple[str, ...] = ()
-    still: str = ""
-    summary: tuple[str, ...] = ()
 
 
 def view(found: Together, now: datetime) -> TogetherView:
@@ -286,10 +217,18 @@ def _capital(text: str) -> str:
     return text[:1].upper() + text[1:]
 
 
+def _numbers(shown: Shown, values: Floats) -> Floats:
+    """Return canonical values as the keeper's figures; every unit but specific gravity is a straight line."""
+    if shown.unit.startswith("SG"):
+        return np.array([shown.number(float(value)) for value in values])
+    at_none = shown.number(0.0)
+    return at_none + (shown.number(1.0) - at_none) * values
+
+
 def _course(answer: TogetherAnswer, each: Outlook, shown: Shown, now: datetime) -> Course:
     p = each.moved.parameter
-    number = np.vectorize(shown.number, otypes=[np.float64])
-    plan, low, high, alone = (number(np.maximum(s, 0.0)) for s in (each.points, each.low, each.high, each.alone))
+    series = (each.points, each.low, each.high, each.alone)
+    plan, low, high, alone = (_numbers(shown, np.maximum(values, 0.0)) for values in series)
     middle = float(np.max(np.abs(plan))) or 1.0
     named = f"{p.name.capitalize()}, {shown.unit_words}"
     return Course(

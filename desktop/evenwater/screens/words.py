@@ -3,25 +3,16 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from functools import cache
 from typing import Any
 
 from evenwater.engine.quantities import figure, significant
 from evenwater.engine.reasons import Reason
 from evenwater.engine.units import KINDS
 from evenwater.engine.visible import quoted
-from evenwater.screens.calibration_words import SENTENCES as _CALIBRATION
-from evenwater.screens.consumption_words import OF_VALUES
-from evenwater.screens.consumption_words import SENTENCES as _CONSUMPTION
-from evenwater.screens.exchange_words import SENTENCES as _EXCHANGE
 from evenwater.screens.field_words import FIELD_WORDS
 from evenwater.screens.following_words import OF_VALUES as _FOLLOWING
-from evenwater.screens.foods_words import SENTENCES as _FOODS
-from evenwater.screens.jug_words import SENTENCES as _JUG
-from evenwater.screens.recovery_words import SENTENCES as _RECOVERY
 from evenwater.screens.shown import NBSP, Shown, about, date_time, dose, with_unit
-from evenwater.screens.timetable_words import SENTENCES as _TIMETABLE
-from evenwater.screens.together_words import SENTENCES as _TOGETHER
-from evenwater.screens.upkeep_words import SENTENCES as _UPKEEP
 
 Params = Mapping[str, Any]
 
@@ -188,7 +179,6 @@ def _implausible(p: Params, s: Shown) -> str:
 
 # What the planner says about a reading, a target, an additive or a pump.
 _PLAN: dict[str, Callable[[Params, Shown], str]] = {
-    **OF_VALUES,
     **_FOLLOWING,
     "implausible": _implausible,
     "reading_in_the_future": lambda p, s: (
@@ -324,25 +314,48 @@ def _below_smallest(p: Params) -> str:
 
 
 # Tables whose sentences need no unit of the keeper.
-_PLAIN = (
-    _ENTRY,
-    _STOCK,
-    _CHEMISTRY,
-    _UPKEEP,
-    _CONSUMPTION,
-    _CALIBRATION,
-    _TIMETABLE,
-    _JUG,
-    _EXCHANGE,
-    _RECOVERY,
-    _FOODS,
-    _TOGETHER,
-)
+_PLAIN = (_ENTRY, _STOCK, _CHEMISTRY)
+
+
+@cache
+def _other() -> Mapping[str, Callable[[Params], str]]:
+    """Return the sentences, without a unit, of the questions that are not a correction; loaded with the first of them."""
+    from evenwater.screens import (
+        calibration_words,
+        consumption_words,
+        exchange_words,
+        foods_words,
+        jug_words,
+        recovery_words,
+        timetable_words,
+        together_words,
+        upkeep_words,
+    )
+
+    return {
+        **upkeep_words.SENTENCES,
+        **consumption_words.SENTENCES,
+        **calibration_words.SENTENCES,
+        **timetable_words.SENTENCES,
+        **jug_words.SENTENCES,
+        **exchange_words.SENTENCES,
+        **recovery_words.SENTENCES,
+        **foods_words.SENTENCES,
+        **together_words.SENTENCES,
+    }
+
+
+@cache
+def _of_values() -> Mapping[str, Callable[[Params, Shown], str]]:
+    """Return the sentences, in the keeper's unit, about what a log says."""
+    from evenwater.screens import consumption_words
+
+    return consumption_words.OF_VALUES
 
 
 def known(code: str) -> bool:
     """Return whether there is a sentence for a code."""
-    return any(code in table for table in (*_PLAIN, _PLAN))
+    return any(code in table for table in (*_PLAIN, _PLAN, _other(), _of_values()))
 
 
 def _fit(value: object) -> object:
@@ -376,6 +389,8 @@ def sentence(reason: Reason, shown: Shown | None = None) -> str:
     for table in _PLAIN:
         if reason.code in table:
             return table[reason.code](params)
+    if reason.code not in _PLAN and reason.code in _other():
+        return _other()[reason.code](params)
     if shown is None:
         raise KeyError(reason.code)
-    return _PLAN[reason.code](params, shown)
+    return (_PLAN if reason.code in _PLAN else _of_values())[reason.code](params, shown)

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
-    QGridLayout,
     QLabel,
     QPushButton,
     QVBoxLayout,
@@ -15,6 +14,8 @@ from evenwater.screens.views import AnswerView, Message, WorkLine
 from evenwater.ui.answer_parts import Figure, MessageList, Sentence
 from evenwater.ui.flow import FlowRow
 from evenwater.ui.limit_bars import LimitBars, near_and_far
+from evenwater.ui.plain_text import WordsLabel
+from evenwater.ui.still_grid import StillGrid
 from evenwater.ui.theme import GRID, pixels, set_role
 
 MISSING = "--"
@@ -32,7 +33,7 @@ class WorkTable(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._grid = QGridLayout(self)
+        self._grid = StillGrid(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(2 * GRID)
         self._grid.setVerticalSpacing(GRID // 2)
@@ -45,20 +46,21 @@ class WorkTable(QWidget):
         """Show these lines."""
         while len(self._rows) < len(lines):
             self._add_row()
-        for n, labels in enumerate(self._rows):
-            texts = (lines[n].what, lines[n].how, lines[n].gives) if n < len(lines) else ("", "", "")
-            for label, text in zip(labels, texts, strict=True):
-                label.setText(text)
-                label.setVisible(n < len(lines))
+        said = [(line.what, line.how, line.gives) for line in lines]
+        self._grid.set_words(
+            (label, text)
+            for labels, row in zip(self._rows, said, strict=False)
+            for label, text in zip(labels, row, strict=True)
+        )
+        for labels in self._rows[len(lines) :]:
+            for label in labels:
+                label.hide()
+                label.setText("")
 
     def _add_row(self) -> None:
         row = len(self._rows)
-        labels = (QLabel(self), QLabel(self), QLabel(self))
+        labels = (WordsLabel("", self), WordsLabel("", self), WordsLabel("", self))
         for column, label in enumerate(labels):
-            label.setTextFormat(Qt.TextFormat.PlainText)
-            label.setWordWrap(True)
-            label.setMinimumHeight(1)
-            label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
             side = Qt.AlignmentFlag.AlignRight if column == 2 else Qt.AlignmentFlag.AlignLeft
             label.setAlignment(side | Qt.AlignmentFlag.AlignTop)
             self._grid.addWidget(label, row, column)

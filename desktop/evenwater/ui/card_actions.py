@@ -6,14 +6,12 @@ import json
 from collections.abc import Callable, Mapping
 from datetime import datetime
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QObject, Signal
-from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from evenwater.card.failures import CardFailed
-from evenwater.card.output import print_card, write_pdf
 from evenwater.card.paper import Paper
 from evenwater.screens import correct, room_words
 from evenwater.screens.local_zone import present
@@ -23,6 +21,9 @@ from evenwater.ui.card_paper import card_paper, keep_card_paper
 from evenwater.ui.contingency_actions import ContingencyActions
 from evenwater.ui.dialogs import Dialogs
 from evenwater.ui.theme import set_role
+
+if TYPE_CHECKING:
+    from PySide6.QtPrintSupport import QPrinter
 
 NOT_A_PLAN = "NOT A PLAN"
 
@@ -130,6 +131,8 @@ class CardActions(QObject):
         card = self.card()
         if card is None or card.draft or not self._register():
             return
+        from evenwater.card.output import write_pdf  # what paints cards is loaded with the first one
+
         try:
             write_pdf(path, card, self.paper())
         except CardFailed as error:
@@ -146,6 +149,8 @@ class CardActions(QObject):
         card = self.card()
         if card is None or card.draft or not self._register():
             return
+        from evenwater.card.output import print_card
+
         try:
             print_card(printer, card, self.paper())
         except CardFailed as error:

@@ -22,8 +22,8 @@ class Combo(QComboBox):
     def __init__(self, parent: QWidget, *, framed: bool = True) -> None:
         super().__init__(parent)
         self.setFrame(framed)
-        self.setItemDelegate(QStyledItemDelegate(self))
         self.setMaxVisibleItems(14)
+        self._delegated = False
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         if not framed:
             self.setSizePolicy(QSizePolicy.Policy.Fixed, QSizePolicy.Policy.Preferred)
@@ -73,6 +73,13 @@ class Combo(QComboBox):
         extra = FRAMED_COMBO_EXTRA if self.hasFrame() else BARE_COMBO_EXTRA
         height = super().minimumSizeHint().height() if self.hasFrame() else self.fontMetrics().height() + 14
         return QSize(self.fontMetrics().horizontalAdvance(self.currentText()) + extra, height)
+
+    def showPopup(self) -> None:
+        """Open the list; what paints its entries is made with the first opening, and most are never opened."""
+        if not self._delegated:
+            self._delegated = True
+            self.setItemDelegate(QStyledItemDelegate(self))
+        super().showPopup()
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         """Let the wheel scroll the page; it never changes a choice. The open list scrolls by itself."""

@@ -4,20 +4,22 @@ from __future__ import annotations
 
 from datetime import datetime
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Signal
-from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from evenwater.card.failures import CardFailed
-from evenwater.card.output import print_card, write_pdf
 from evenwater.screens import correct, room_words
-from evenwater.screens.contingency import contingencies
-from evenwater.screens.contingency_views import ContingencySet
 from evenwater.ui.card_paper import card_paper, keep_card_paper
-from evenwater.ui.card_preview import CardPreview
 from evenwater.ui.dialogs import Dialogs
 from evenwater.ui.theme import set_role
+
+if TYPE_CHECKING:
+    from PySide6.QtPrintSupport import QPrinter
+
+    from evenwater.screens.contingency_views import ContingencySet
+    from evenwater.ui.card_preview import CardPreview
 
 # Eight pages take a fifth of a second: they are painted when the keeper stops typing.
 _PAINT_AFTER_MS = 250
@@ -88,6 +90,9 @@ class ContingencyActions(QObject):
         """Return the cards of the plan that may be followed now, or None."""
         if self._plan is None or self._now is None:
             return None
+        from evenwater.screens.contingency import contingencies  # loaded with the first cards
+        from evenwater.screens.contingency_views import ContingencySet
+
         return ContingencySet(contingencies(self._plan.answer, self._now, self._batch, self._mixed_on))
 
     def write(self, path: Path) -> None:
@@ -95,6 +100,8 @@ class ContingencyActions(QObject):
         cards = self.cards()
         if cards is None:
             return
+        from evenwater.card.output import write_pdf
+
         try:
             write_pdf(path, cards, card_paper())
         except CardFailed as error:
@@ -107,6 +114,8 @@ class ContingencyActions(QObject):
         cards = self.cards()
         if cards is None:
             return
+        from evenwater.card.output import print_card
+
         try:
             print_card(printer, cards, card_paper())
         except CardFailed as error:
@@ -141,6 +150,8 @@ class ContingencyActions(QObject):
 
     def _look(self) -> None:
         if self._preview is None:
+            from evenwater.ui.card_preview import CardPreview
+
             self._preview = CardPreview(self._owner, "Contingency cards")
             self._preview.paper_chosen.connect(self.set_paper)
             for button in (self.save, self.print):

@@ -55,53 +55,53 @@ class CorrectForm(QWidget):
 
     # Building
 
-    def _quantity(self, label: str, spec: Field) -> QuantityField:
-        field = QuantityField(label, spec, words.sentence, self)
+    def _quantity(self, label: str, spec: Field, place: QWidget) -> QuantityField:
+        field = QuantityField(label, spec, words.sentence, place)
         self.fields[spec.path] = field
         return field
 
-    def _choice(self, path: str, label: str) -> Choice:
-        field = Choice(label, self)
+    def _choice(self, path: str, label: str, place: QWidget) -> Choice:
+        field = Choice(label, place)
         self.fields[path] = field
         return field
 
-    def _words(self, path: str, label: str, hint: str = "") -> TextField:
-        field = TextField(label, hint, self)
+    def _words(self, path: str, label: str, place: QWidget, hint: str = "") -> TextField:
+        field = TextField(label, hint, place)
         self.fields[path] = field
         return field
 
     def _water(self) -> Step:
         step = Step(1, "The water", self)
         parameter = next(iter(self._catalogue.parameters.values()))
-        raised = self._choice("change.parameter", "Raise")
+        raised = self._choice("change.parameter", "Raise", step)
         raised.set_options(tuple((name, name.capitalize()) for name in self._catalogue.parameters))
-        self.fields["change.measured_at"] = when = TimeField("When", self)
-        known = self._choice("system.volume_known", "How the volume is known")
+        self.fields["change.measured_at"] = when = TimeField("When", step)
+        known = self._choice("system.volume_known", "How the volume is known", step.aside)
         known.set_options(tuple((name, text.capitalize()) for name, text in KNOWN_WORDS.items()))
         step.cells.put(raised)
-        step.cells.put(self._quantity("Measured", fields.concentration("change.measured", parameter)))
+        step.cells.put(self._quantity("Measured", fields.concentration("change.measured", parameter), step))
         step.cells.put(when)
-        step.extra.put(self._quantity("Net volume", fields.NET_VOLUME))
+        step.extra.put(self._quantity("Net volume", fields.NET_VOLUME, step.aside))
         step.extra.put(known)
-        step.extra.put(self._quantity("Within", fields.VOLUME_UNCERTAINTY))
-        step.extra.put(self._quantity("Salinity", fields.SALINITY))
-        step.extra.put(self._quantity("Temperature", fields.TEMPERATURE))
-        step.extra.put(self._quantity("pH", fields.PH))
+        step.extra.put(self._quantity("Within", fields.VOLUME_UNCERTAINTY, step.aside))
+        step.extra.put(self._quantity("Salinity", fields.SALINITY, step.aside))
+        step.extra.put(self._quantity("Temperature", fields.TEMPERATURE, step.aside))
+        step.extra.put(self._quantity("pH", fields.PH, step.aside))
         calcium = self._catalogue.parameters["calcium"]
-        step.extra.put(self._quantity("Alkalinity now", fields.ALKALINITY))
-        step.extra.put(self._quantity("Calcium now", fields.calcium_now(calcium)))
-        step.extra.put(self._quantity("Evaporates", fields.EVAPORATION))
-        step.extra.put(self._words("system.name", "Name of the system"), COLUMNS)
+        step.extra.put(self._quantity("Alkalinity now", fields.ALKALINITY, step.aside))
+        step.extra.put(self._quantity("Calcium now", fields.calcium_now(calcium), step.aside))
+        step.extra.put(self._quantity("Evaporates", fields.EVAPORATION, step.aside))
+        step.extra.put(self._words("system.name", "Name of the system", step.aside), COLUMNS)
         return step
 
     def _change(self) -> Step:
         step = Step(2, "The change", self)
         parameter = next(iter(self._catalogue.parameters.values()))
-        step.cells.put(self._quantity("Raise to", fields.concentration("change.target", parameter)))
-        step.cells.put(self._quantity("At most", fields.rise("change.fastest_rise", parameter)))
-        step.cells.put(self._quantity("Used by the tank", fields.rise("change.daily_use", parameter)))
+        step.cells.put(self._quantity("Raise to", fields.concentration("change.target", parameter), step))
+        step.cells.put(self._quantity("At most", fields.rise("change.fastest_rise", parameter), step))
+        step.cells.put(self._quantity("Used by the tank", fields.rise("change.daily_use", parameter), step))
         hint = "Needed only to go beyond the recommended rise; printed on the card."
-        step.extra.put(self._words("change.reason", "Reason for a faster rise", hint), COLUMNS)
+        step.extra.put(self._words("change.reason", "Reason for a faster rise", step.aside, hint), COLUMNS)
         return step
 
     def _additive(self) -> Step:
@@ -109,34 +109,34 @@ class CorrectForm(QWidget):
         parameter = next(iter(self._catalogue.parameters.values()))
         self.new_stock = step.button("New &jug")
         self.remove_stock = step.button("Remove jug")
-        step.cells.put(self._choice("stock", "Jug on the shelf"))
-        step.cells.put(self._choice("additive.chemical", "What is in it"), 2)
+        step.cells.put(self._choice("stock", "Jug on the shelf", step))
+        step.cells.put(self._choice("additive.chemical", "What is in it", step), 2)
         self._cautions = Sentence(step, sign="stop")
         step.cells.put(self._cautions, COLUMNS)
-        step.cells.put(self._quantity("Dissolved", fields.DISSOLVED))
+        step.cells.put(self._quantity("Dissolved", fields.DISSOLVED, step))
         also = replace(fields.DISSOLVED, path="additive.also.dissolved")
-        step.cells.put(self._quantity("And of the second", also))
-        step.cells.put(self._quantity("Made up to", fields.MADE_UP_TO))
-        step.cells.put(self._words("additive.mixed_on", "Mixed on"))
-        step.cells.put(self._quantity("By its label, a dose of", fields.LABEL_DOSE))
-        step.cells.put(self._quantity("in water of", fields.LABEL_WATER))
-        step.cells.put(self._quantity("raises by", fields.label_raises(parameter)))
-        step.extra.put(self._words("stock.name", "Name of the jug"))
-        step.extra.put(self._quantity("Purity", fields.PURITY))
-        step.extra.put(self._quantity("Coolest it gets", fields.BATCH_TEMPERATURE))
+        step.cells.put(self._quantity("And of the second", also, step))
+        step.cells.put(self._quantity("Made up to", fields.MADE_UP_TO, step))
+        step.cells.put(self._words("additive.mixed_on", "Mixed on", step))
+        step.cells.put(self._quantity("By its label, a dose of", fields.LABEL_DOSE, step))
+        step.cells.put(self._quantity("in water of", fields.LABEL_WATER, step))
+        step.cells.put(self._quantity("raises by", fields.label_raises(parameter), step))
+        step.extra.put(self._words("stock.name", "Name of the jug", step.aside))
+        step.extra.put(self._quantity("Purity", fields.PURITY, step.aside))
+        step.extra.put(self._quantity("Coolest it gets", fields.BATCH_TEMPERATURE, step.aside))
         return step
 
     def _pump(self) -> Step:
         step = Step(4, "The pump", self)
         self.new_pump = step.button("New p&ump")
         self.remove_pump = step.button("Remove pump")
-        step.cells.put(self._choice("pump", "Pump"))
-        step.cells.put(self._quantity("Flow", fields.FLOW))
-        step.cells.put(self._quantity("Doses a day", fields.DOSES_PER_DAY))
-        step.extra.put(self._quantity("Smallest dose", fields.SMALLEST_DOSE))
-        step.extra.put(self._quantity("Step", fields.STEP))
-        step.extra.put(self._quantity("Runs at most", fields.LARGEST_SHARE))
-        step.extra.put(self._words("pump.name", "Name of the pump"), COLUMNS)
+        step.cells.put(self._choice("pump", "Pump", step))
+        step.cells.put(self._quantity("Flow", fields.FLOW, step))
+        step.cells.put(self._quantity("Doses a day", fields.DOSES_PER_DAY, step))
+        step.extra.put(self._quantity("Smallest dose", fields.SMALLEST_DOSE, step.aside))
+        step.extra.put(self._quantity("Step", fields.STEP, step.aside))
+        step.extra.put(self._quantity("Runs at most", fields.LARGEST_SHARE, step.aside))
+        step.extra.put(self._words("pump.name", "Name of the pump", step.aside), COLUMNS)
         return step
 
     # Showing

@@ -30,6 +30,7 @@ from evenwater.ui.quantity_field import QuantityField
 from evenwater.ui.shared_pump import shared
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.theme import GRID, pixels, set_role
+from evenwater.ui.together import QUIET_MS
 from evenwater.ui.together_panel import TogetherPanel
 from evenwater.ui.too_high import TooHigh
 from evenwater.ui.void_cards import VoidCards
@@ -63,19 +64,26 @@ class CorrectSheet(QWidget):
         self._plan: correct.Plan | None = None
         self._surroundings: object = None
         self._messages: Mapping[str, Message] = {}
-        self.form = CorrectForm(catalogue, self)
-        self.answer = AnswerPanel(self)
-        self.too_high = TooHigh(self)
+        self._scroll, self._side = FormColumn(None, self), Column(None, self)
+        # Every part is made where it stands, since one that is moved is dressed all over again.
+        self.form = CorrectForm(catalogue, self._scroll.viewport())
+        self._page = side = QWidget(self._side.viewport())
+        self.answer = AnswerPanel(side)
+        self.too_high = TooHigh(self.answer)
         self.answer.add_action(self.too_high)
-        self.chart = RampChart(self, zone=LocalZone())
+        self.chart = RampChart(side, zone=LocalZone())
         self.header = SheetHeader(document, self)
-        self.void = VoidCards(document, catalogue, self)
-        self.followed = FollowPage(document, catalogue, plans, self)
-        self.plans_together = TogetherPanel(document, catalogue, learning, plans, self, brief=True)
-        self.buttons = PlanButtons(document, catalogue, self.followed, self.plans_together.together, self)
+        self.void = VoidCards(document, catalogue, side)
+        self.followed = FollowPage(document, catalogue, plans, side)
+        self.plans_together = TogetherPanel(document, catalogue, learning, plans, side, brief=True)
+        self.buttons = PlanButtons(document, catalogue, self.followed, self.plans_together.together, side)
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
         self._soon.setInterval(0)
+        # What another sheet changes is reckoned when nobody types: a key there must not wait for what nobody sees.
+        self._unseen = QTimer(self)
+        self._unseen.setSingleShot(True)
+        self._unseen.setInterval(QUIET_MS)
         self._minute = QTimer(self)
         self._minute.setInterval(_REFRESH_MS)
         self._lay_out()
@@ -83,11 +91,10 @@ class CorrectSheet(QWidget):
         self._minute.start()
 
     def _lay_out(self) -> None:
-        self._scroll = FormColumn(self.form, self)
+        self._scroll.setWidget(self.form)
         self.chart.setMinimumHeight(pixels(self.font(), CHART_HEIGHT))
-        side = QWidget()
-        set_role(side, "page")
-        self._right = right = QVBoxLayout(side)
+        set_role(self._page, "page")
+        self._right = right = QVBoxLayout(self._page)
         right.setContentsMargins(0, 0, 0, 0)
         right.setSpacing(GRID)
         for part in (self.void, self.followed.strip, self.plans_together.stops, self.answer, self.buttons):
@@ -95,7 +102,7 @@ class CorrectSheet(QWidget):
         right.addWidget(self.chart, 1)
         right.addWidget(self.followed, 1)
         right.addWidget(self.plans_together)
-        self._side = Column(side, self)
+        self._side.setWidget(self._page)
         middle = QHBoxLayout()
         middle.setSpacing(2 * GRID)
         middle.addWidget(self._scroll)
@@ -124,6 +131,7 @@ class CorrectSheet(QWidget):
             source.recovery_wanted.connect(self.recovery_wanted)
         self.header.travelled.connect(self._travelled)
         self._soon.timeout.connect(self.recompute)
+        self._unseen.timeout.connect(self._fill)
         for slot in (self.recompute, self.followed.refresh):
             self._minute.timeout.connect(slot)
         self._learning.learned.connect(self._offer_use)
@@ -181,6 +189,7 @@ class CorrectSheet(QWidget):
 
     def _fill(self) -> None:
         """Show what the records hold, without touching what is already there."""
+        self._unseen.stop()
         records = self.records
         self.form.fields["stock"].set_options(records.options("stock"))  # type: ignore[attr-defined]
         self.form.fields["pump"].set_options(records.options("pump"))  # type: ignore[attr-defined]
@@ -201,7 +210,7 @@ class CorrectSheet(QWidget):
 
     def waiting(self) -> bool:
         """Return whether what is shown still belongs to an earlier question."""
-        return self._soon.isActive()
+        return self._soon.isActive() or self._unseen.isActive()
 
     def settle(self) -> None:
         """End what is being typed and close the card's window."""
@@ -311,9 +320,16 @@ class CorrectSheet(QWidget):
         self.recompute()
 
     def _changed(self, change: Change) -> None:
-        if change.initiator is self.form:
-            return
-        self._fill()
+        if change.initiator is not self.form:
+            self._fill_soon()
+
+    def _fill_soon(self) -> None:
+        """Show what has changed elsewhere: at once where it is seen, and no card is made of the old question meanwhile."""
+        if self.isVisible():
+            self._fill()
+        else:
+            self.buttons.suspend()
+            self._unseen.start()
 
     def _travelled(self, record_id: str) -> None:
         """Open what undo or redo has changed, so that nothing changes unseen."""
@@ -327,7 +343,7 @@ class CorrectSheet(QWidget):
 
     def _records_changed(self, change: RecordsChange) -> None:
         if change.kinds & {"stock", "batch", "pump", "correction"}:
-            self._fill()
+            self._fill_soon()
 
     def _new_stock(self) -> None:
         self.records.add("stock")

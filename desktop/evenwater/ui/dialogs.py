@@ -4,10 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QStandardPaths
-from PySide6.QtPrintSupport import QPrintDialog, QPrinter, QPrinterInfo
 from PySide6.QtWidgets import QDialog, QFileDialog, QWidget
+
+if TYPE_CHECKING:
+    from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 
 _SHEETS = "Spreadsheet as CSV (*.csv *.CSV *.tsv *.txt);;Every file (*)"
 
@@ -83,6 +86,8 @@ class Dialogs(QObject):
 
     def printer(self, then: Callable[[QPrinter], None]) -> bool:
         """Ask for a printer and hand it to ``then``; False when this computer has none."""
+        from PySide6.QtPrintSupport import QPrintDialog, QPrinter, QPrinterInfo
+
         if not QPrinterInfo.availablePrinterNames():
             return False
         self._on_printer = then

@@ -232,8 +232,8 @@ class ExchangeSheet(QWidget):
             (VALUES, view.values), (PAIR, view.pair), (DOSING, view.dosing), (BUCKET, view.bucket), (NOTES, said),
         ):  # fmt: skip
             self._titles[title].setVisible(bool(shown))
-        self._right.activate()
         self._scroll.widen()
+        self._side.settle()
 
     def _show_chart(self) -> None:
         charts, before = self.view.charts, self.shown.current()

@@ -251,6 +251,7 @@ class FoodsSheet(QWidget):
             self._titles[name].setVisible(bool(shown))
         self._list_foods([foods_sheet.row(values, today) for _, values in room.foods], food)
         self._scroll.widen()
+        self._side.settle()
 
     def _list_foods(self, words: list[str], food: str) -> None:
         self._rows = ()

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Protocol, cast
 
-from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtCore import QCoreApplication, QEvent, QObject, Qt
 from PySide6.QtWidgets import QScrollArea, QWidget
 
 from evenwater.ui.form_parts import COLUMNS
@@ -19,15 +19,23 @@ class _Arranged(Protocol):
 
 
 class Column(QScrollArea):
-    """Scrolls its content up and down, never sideways, and takes no focus of its own."""
+    """Scrolls its content up and down, never sideways, and takes no focus of its own.
 
-    def __init__(self, content: QWidget, parent: QWidget) -> None:
-        """Hold ``content``."""
+    Content that is made as a child of ``viewport()``, and its parts inside it, is dressed once; whatever is moved is dressed again.
+    """
+
+    def __init__(self, content: QWidget | None, parent: QWidget) -> None:
+        """Hold ``content``, or wait for ``setWidget``."""
         super().__init__(parent)
         self.setWidgetResizable(True)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setWidget(content)
+        if content is not None:
+            self.setWidget(content)
+
+    def settle(self) -> None:
+        """Give everything its place now, from the innermost part outwards, so that it is painted there once, and not before as well."""
+        QCoreApplication.sendPostedEvents(None, QEvent.Type.LayoutRequest)
 
 
 class FormColumn(Column):
@@ -35,10 +43,10 @@ class FormColumn(Column):
 
     _least = 0
 
-    def __init__(self, form: QWidget, parent: QWidget) -> None:
-        """Hold ``form``."""
-        super().__init__(form, parent)
-        set_role(form, "page")
+    def setWidget(self, widget: QWidget) -> None:
+        """Hold a form."""
+        set_role(widget, "page")
+        super().setWidget(widget)
 
     def share(self, width: int) -> None:
         """Give the form three columns where a sheet of this width [px] has room for them beside the answer, else two."""

@@ -103,7 +103,8 @@ class Step(QWidget):
         self.bar.addStretch(1)
         self.bar.addWidget(self.more)
         self.cells, self.extra = Cells(), Cells()
-        self._extra = QWidget(self)
+        # Fields are made inside what they stand in: whatever is moved is dressed all over again.
+        self._extra = self.aside = QWidget(self)
         self._extra.setLayout(self.extra)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)

@@ -29,6 +29,8 @@ _SHARES = (0.42, 0.32, 0.26)
 _BAR_HEIGHT = 6
 _CAPTION_POINTS = 10.0
 _BATCH = 40
+# So many heights of words are remembered.
+_MEASURED = 2000
 _WRAP = int(Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
 
 
@@ -44,8 +46,10 @@ class JugModel(QAbstractListModel):
         """Show these rows; where the jugs are the same ones only their words change."""
         rows = tuple(rows)
         if rows and [row.stock_id for row in rows] == [row.stock_id for row in self.rows]:
+            other = [number for number, (old, new) in enumerate(zip(self.rows, rows, strict=True)) if old != new]
             self.rows = rows
-            self.dataChanged.emit(self.index(0), self.index(len(rows) - 1))
+            if other:
+                self.dataChanged.emit(self.index(other[0]), self.index(other[-1]))
             return
         self.beginResetModel()
         self.rows = rows
@@ -79,6 +83,11 @@ class JugModel(QAbstractListModel):
 
 class JugPainter(QStyledItemDelegate):
     """Paints a jug in three columns of two lines, the first bold, none cut off."""
+
+    def __init__(self, parent: QWidget) -> None:
+        """Measure nothing yet."""
+        super().__init__(parent)
+        self._heights: dict[tuple[str, int, str], int] = {}
 
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:
         """Return the height that the longest column needs."""
@@ -156,9 +165,14 @@ class JugPainter(QStyledItemDelegate):
             left += round(share * room)
         return found
 
-    @staticmethod
-    def _height(font: QFont, width: int, text: str) -> int:
-        return QFontMetrics(font).boundingRect(QRect(0, 0, width, 1 << 20), _WRAP, text).height()
+    def _height(self, font: QFont, width: int, text: str) -> int:
+        """Return the height of words in a width [px], measured once: the same few are asked for at every change of any jug."""
+        key = font.key(), width, text
+        if key not in self._heights:
+            if len(self._heights) > _MEASURED:
+                self._heights.clear()
+            self._heights[key] = QFontMetrics(font).boundingRect(QRect(0, 0, width, 1 << 20), _WRAP, text).height()
+        return self._heights[key]
 
 
 class JugList(QListView):

@@ -3,16 +3,19 @@
 from __future__ import annotations
 
 from functools import partial
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, Signal
 
 from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.quantities import Typed, Water
 from evenwater.screens import correct, logbook
-from evenwater.screens.learned import LOOKS_BACK, Learned, Noted, learn
 from evenwater.screens.local_zone import present
 from evenwater.session import Document, LatestOnly, LogChange, PlansChange
 from evenwater.ui.plans import Plans
+
+if TYPE_CHECKING:
+    from evenwater.screens.learned import Learned
 
 _Key = tuple[str, str, float | None, Water]
 
@@ -27,18 +30,34 @@ class Learning(QObject):
         super().__init__(parent)
         self._document, self._catalogue, self._plans = document, catalogue, plans
         self._known: dict[_Key, Learned] = {}
+        self._logged: dict[str, tuple[str, ...]] = {}
         # How often the log has changed: what was begun before is out of date when it comes.
         self._changes = 0
         self._work = LatestOnly(self)
         self._work.done.connect(self._done)
+        self.resting = False
+        """Whether nothing is begun now."""
         document.log.logChanged.connect(self._forget)
         document.log.plansChanged.connect(self._forget)
+
+    def rest(self) -> None:
+        """Begin nothing until ``wake``, while a window is opened: whatever works beside it would make it wait."""
+        self.resting = True
+
+    def wake(self) -> None:
+        """Let everybody ask again."""
+        self.resting = False
+        self.learned.emit()
 
     def ask(self, system: str, parameter: str) -> Learned | None:
         """Return what is learned of a parameter of a system; None while it is being worked out."""
         key = self._key(system, parameter)
         if key in self._known:
             return self._known[key]
+        if self.resting:
+            return None
+        from evenwater.screens.learned import LOOKS_BACK, Noted, learn  # with all that learns, after the first paint
+
         values = self._document.values(system)
         now = present()
         since = now - LOOKS_BACK
@@ -59,6 +78,13 @@ class Learning(QObject):
         )
         self._work.submit(task, (key, self._changes))
         return None
+
+    def logged(self, system: str) -> tuple[str, ...]:
+        """Return of which parameters the log has a reading, in the order of the data file; remembered until it changes."""
+        if system not in self._logged:
+            found = self._document.log.latest_by_subject(system, "reading")
+            self._logged[system] = tuple(name for name in self._catalogue.parameters if name in found)
+        return self._logged[system]
 
     def known(self, system: str, parameter: str) -> Learned | None:
         """Return what is learned already, without asking for it."""
@@ -81,5 +107,6 @@ class Learning(QObject):
 
     def _forget(self, change: LogChange | PlansChange) -> None:
         self._changes += 1
+        self._logged.clear()
         for key in [k for k in self._known if not change.system_ids or k[0] in change.system_ids]:
             del self._known[key]

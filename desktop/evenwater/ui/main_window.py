@@ -2,24 +2,33 @@
 
 from __future__ import annotations
 
+import linecache
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QEvent, Qt, QTimer
-from PySide6.QtGui import QCloseEvent, QGuiApplication, QPaintEvent
+from PySide6.QtCore import QTimer
+from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication, QLabel, QMainWindow, QVBoxLayout, QWidget
 
-from evenwater.ui.theme import GRID, set_role
+from evenwater.ui.theme import GRID
 
 if TYPE_CHECKING:
+    from PySide6.QtCore import QEvent
+    from PySide6.QtGui import QCloseEvent, QPaintEvent
+
     from evenwater.ui.opening import Opening
     from evenwater.ui.unsaved_question import UnsavedQuestion
 
 _WIDTH, _HEIGHT = 1366, 768
+# By then what works beside the window is loaded as well.
+_LOADED_MS = 5000
 
 
 class MainWindow(QMainWindow):
-    """Paints at once; everything that takes time to load comes with the first turn of the event loop."""
+    """Paints at once; everything that takes time to load comes with the first turn of the event loop.
+
+    The first paint has no use for the namespace ``Qt``: its enumerations alone would make it a tenth slower.
+    """
 
     def __init__(self, demo: bool = False, log: Path | None = None, parent: QWidget | None = None) -> None:
         """Make the window; ``demo`` opens the invented room, ``log`` another file than the usual."""
@@ -30,18 +39,24 @@ class MainWindow(QMainWindow):
         self.question: UnsavedQuestion | None = None
         self.setWindowTitle("Evenwater")
         waiting = QWidget(self)
-        set_role(waiting, "page")
+        waiting.setProperty("role", "page")
         layout = QVBoxLayout(waiting)
         layout.setContentsMargins(4 * GRID, 4 * GRID, 4 * GRID, 4 * GRID)
         words = QLabel("Opening the fish room", waiting)
-        set_role(words, "muted")
+        words.setProperty("role", "muted")
         layout.addWidget(words)
         layout.addStretch(1)
         self.setCentralWidget(waiting)
         screen = QGuiApplication.primaryScreen().availableGeometry()
         self.resize(min(_WIDTH, screen.width()), min(_HEIGHT, screen.height()))
-        if screen.width() <= _WIDTH:
-            self.setWindowState(Qt.WindowState.WindowMaximized)
+        self._fills = screen.width() <= _WIDTH
+
+    def appear(self) -> None:
+        """Show the window for the first time, over all of a small screen."""
+        if self._fills:
+            self.showMaximized()
+        else:
+            self.show()
 
     def opening(self) -> Opening | None:
         """Return what was opened, or None before it is."""
@@ -56,16 +71,20 @@ class MainWindow(QMainWindow):
 
     def load(self) -> None:
         """Load the libraries, the log and the sheets, and put them in the place of the empty sheet."""
+        from evenwater.card.fonts import load_fonts
         from evenwater.ui.opening import Opening
         from evenwater.ui.theme import apply_theme
 
         app = QApplication.instance()
         if isinstance(app, QApplication):
-            apply_theme(app, app.font().family(), base_points=app.font().pointSizeF())
+            apply_theme(app, load_fonts(), base_points=app.font().pointSizeF())
 
         self._opening = Opening(self._demo, self._log, self)
         self._opening.page_changed.connect(self._show_page)
         self._opening.start()
+        # PySide reads the source of every module that is imported, and it would stay in memory for ever.
+        linecache.clearcache()
+        QTimer.singleShot(_LOADED_MS, linecache.clearcache)
 
     def _show_page(self, page: QWidget) -> None:
         self.setCentralWidget(page)
@@ -75,7 +94,11 @@ class MainWindow(QMainWindow):
     def changeEvent(self, event: QEvent) -> None:
         """Look for changes by another window when this one comes to the front."""
         super().changeEvent(event)
-        if event.type() == QEvent.Type.ActivationChange and self.isActiveWindow() and self._opening is not None:
+        if self._opening is None:
+            return
+        from PySide6.QtCore import QEvent
+
+        if event.type() == QEvent.Type.ActivationChange and self.isActiveWindow():
             self._opening.refresh()
 
     def closeEvent(self, event: QCloseEvent) -> None:

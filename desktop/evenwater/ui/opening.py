@@ -10,14 +10,8 @@ from PySide6.QtWidgets import QWidget
 from evenwater.assets import resources
 from evenwater.engine import catalogue
 from evenwater.engine.reasons import Reason
-from evenwater.screens import room_words
-from evenwater.screens.local_zone import present
 from evenwater.session import Copy, Document, Paths, open_log, restore_damaged, usable_copy
-from evenwater.session.demo import fill_from
-from evenwater.ui.backups_window import copy_offered
-from evenwater.ui.notice_page import NoticePage
 from evenwater.ui.room import Room
-from evenwater.ui.welcome_page import WelcomePage
 
 
 class Opening(QObject):
@@ -43,10 +37,12 @@ class Opening(QObject):
             return
         self._document = opened
         if self._demo:
-            fill_from(self._document, resources() / "demo.toml", present())
+            self._fill(self._document)
         if self._document.records("system"):
             self._show_room()
             return
+        from evenwater.ui.welcome_page import WelcomePage
+
         welcome = WelcomePage()
         welcome.demo_wanted.connect(self._fill_demo)
         welcome.empty_wanted.connect(self._start_empty)
@@ -54,6 +50,10 @@ class Opening(QObject):
 
     def _show_notice(self, reason: Reason) -> None:
         """Say why the log cannot be opened, and offer the newest copy where the log is damaged."""
+        from evenwater.screens import room_words
+        from evenwater.ui.backups_window import copy_offered
+        from evenwater.ui.notice_page import NoticePage
+
         self._copy = usable_copy(self._paths.log) if reason.code == "store.damaged" else None
         offer, what_then = copy_offered(self._copy) if self._copy is not None else ("", "")
         page = NoticePage(room_words.sentence(reason), str(self._paths.log), None, offer, what_then)
@@ -107,8 +107,16 @@ class Opening(QObject):
 
     def _fill_demo(self) -> None:
         assert self._document is not None
-        fill_from(self._document, resources() / "demo.toml", present())
+        self._fill(self._document)
         self._show_room()
+
+    @staticmethod
+    def _fill(document: Document) -> None:
+        """Fill a log with the invented room; nobody else's start loads what makes it."""
+        from evenwater.screens.local_zone import present
+        from evenwater.session.demo import fill_from
+
+        fill_from(document, resources() / "demo.toml", present())
 
     def _start_empty(self) -> None:
         self._show_room()

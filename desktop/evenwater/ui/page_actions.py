@@ -4,19 +4,22 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QLocale, QObject, QSettings, Signal
-from PySide6.QtPrintSupport import QPrinter
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from evenwater.card.failures import CardFailed
-from evenwater.card.output import Sheet, print_card, write_pdf
-from evenwater.card.paper import Paper
-from evenwater.card.round_sheet import ROUND_PAPERS
+from evenwater.card.paper import ROUND_PAPERS, Paper
 from evenwater.screens import room_words
-from evenwater.ui.card_preview import CardPreview
 from evenwater.ui.dialogs import Dialogs
 from evenwater.ui.theme import set_role
+
+if TYPE_CHECKING:
+    from PySide6.QtPrintSupport import QPrinter
+
+    from evenwater.card.output import Sheet
+    from evenwater.ui.card_preview import CardPreview
 
 
 class PageActions(QObject):
@@ -87,6 +90,8 @@ class PageActions(QObject):
         """Write the page to a PDF file."""
         page = self.page()
         if page is not None:
+            from evenwater.card.output import write_pdf  # what paints pages is loaded with the first one
+
             try:
                 write_pdf(path, page, self.paper())
             except CardFailed as error:
@@ -98,6 +103,8 @@ class PageActions(QObject):
         """Print the page."""
         page = self.page()
         if page is not None:
+            from evenwater.card.output import print_card
+
             try:
                 print_card(printer, page, self.paper())
             except CardFailed as error:
@@ -120,6 +127,8 @@ class PageActions(QObject):
 
     def _look(self) -> None:
         if self._preview is None:
+            from evenwater.ui.card_preview import CardPreview
+
             self._preview = CardPreview(self._owner, self._named.capitalize(), self._papers)
             self._preview.paper_chosen.connect(self.set_paper)
         self._preview.show()

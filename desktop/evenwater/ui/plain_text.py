@@ -5,7 +5,7 @@ from __future__ import annotations
 from html import escape
 
 from PySide6.QtCore import QEvent, QSize, Qt
-from PySide6.QtGui import QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtGui import QEnterEvent, QPainter, QPaintEvent, QResizeEvent
 from PySide6.QtWidgets import QLabel, QWidget
 
 # So much of a name is seen at the least, in widths of a letter.
@@ -45,6 +45,33 @@ class ElidedLabel(QLabel):
         with QPainter(self) as painter:
             painter.setPen(self.palette().color(self.foregroundRole()))
             painter.drawText(self.contentsRect(), int(self.alignment()), text)
+
+
+class WordsLabel(QLabel):
+    """Plain words on as many lines as they need; they can be marked with the mouse, to be copied.
+
+    A label whose words can be marked keeps a document of them, which takes many times as long to lay out. So they can be from when
+    the mouse comes over them.
+    """
+
+    def __init__(self, text: str, parent: QWidget) -> None:
+        """Make a label."""
+        super().__init__(text, parent)
+        self.setTextFormat(Qt.TextFormat.PlainText)
+        self.setWordWrap(True)
+        # Its height follows its width; the hint is for a narrow one.
+        self.setMinimumHeight(1)
+
+    def enterEvent(self, event: QEnterEvent) -> None:
+        """Let the words be marked."""
+        self.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        super().enterEvent(event)
+
+    def leaveEvent(self, event: QEvent) -> None:
+        """Let go of the document, unless some words are marked."""
+        super().leaveEvent(event)
+        if not self.hasSelectedText():
+            self.setTextInteractionFlags(Qt.TextInteractionFlag.NoTextInteraction)
 
 
 class FittedLabel(QLabel):

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from datetime import datetime
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
@@ -13,13 +13,15 @@ from evenwater.engine.catalogue import Catalogue
 from evenwater.screens import correct
 from evenwater.session import Document
 from evenwater.ui.card_actions import CardActions
-from evenwater.ui.card_preview import CardPreview
 from evenwater.ui.dialogs import Dialogs
 from evenwater.ui.flow import FlowRow
 from evenwater.ui.follow_page import FollowPage
 from evenwater.ui.plan_actions import PlanActions
 from evenwater.ui.theme import GRID, set_role
 from evenwater.ui.together import Together
+
+if TYPE_CHECKING:
+    from evenwater.ui.card_preview import CardPreview
 
 
 class PlanButtons(QWidget):
@@ -85,6 +87,8 @@ class PlanButtons(QWidget):
 
     def _look(self) -> None:
         if self.preview is None:
+            from evenwater.ui.card_preview import CardPreview
+
             self.preview = CardPreview(self)
             self.preview.paper_chosen.connect(self.cards.set_paper)
         self.preview.show()

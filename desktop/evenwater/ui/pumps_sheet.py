@@ -210,8 +210,8 @@ class PumpsSheet(QWidget):
         self.facts.set_lines(pump_view.facts(shown, pump, wears, self._used, now) if self.records.pump else ())
         self._show_checks(pump_view.installation(pump))
         self._list_calibrations()
-        self._right.activate()
         self._scroll.widen()
+        self._side.settle()
 
     def _shown(self, dose_ml: float | None) -> Measured:
         """Return the calibration that is shown; one without anything in it where the pump has none."""

@@ -2,26 +2,38 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING, cast
+
 from PySide6.QtCore import Slot
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QPushButton, QStackedWidget, QVBoxLayout, QWidget
 
 from evenwater.engine.catalogue import Catalogue
-from evenwater.screens.rounds import Duty
 from evenwater.session import Document
-from evenwater.ui.backups_window import BackupsWindow
-from evenwater.ui.correct_sheet import CorrectSheet
-from evenwater.ui.jugs_sheet import JugsSheet
-from evenwater.ui.log_sheet import LogSheet
-from evenwater.ui.pumps_sheet import PumpsSheet
+from evenwater.ui.painted import Painted
 from evenwater.ui.records_pane import JUGS as JUG_RECORDS
 from evenwater.ui.records_pane import PUMPS as PUMP_RECORDS
 from evenwater.ui.records_pane import SYSTEMS, RecordsPane
-from evenwater.ui.rounds_sheet import RoundsSheet
-from evenwater.ui.sheet_list import CORRECT, EXCHANGE, FOODS, JUGS, LOG, PUMPS, RECOVERY, SHEETS, STOCKS, SheetList
-from evenwater.ui.sheet_maker import OfSystem, Sheet, SheetMaker
-from evenwater.ui.stocks_sheet import StocksSheet
+from evenwater.ui.sheet_list import (
+    CORRECT,
+    EXCHANGE,
+    FOODS,
+    JUGS,
+    LOG,
+    PUMPS,
+    RECOVERY,
+    ROUNDS,
+    SHEETS,
+    STOCKS,
+    SheetList,
+)
+from evenwater.ui.sheet_maker import OF_SYSTEM, SheetMaker
 from evenwater.ui.theme import GRID, pixels, set_role
+
+if TYPE_CHECKING:
+    from evenwater.screens.rounds import Duty
+    from evenwater.ui.backups_window import BackupsWindow
+    from evenwater.ui.sheet_maker import OfSystem, Sheet
 
 _PANE_WIDTH = 18 * GRID
 _ROOMY_WIDTH = 1180
@@ -111,16 +123,23 @@ class Room(SheetMaker):
         self.side.setVisible(not narrow)
 
     def start(self) -> None:
-        """Show the first system."""
+        """Show the first system; what is not on its sheet at once waits until that is painted."""
+        self.learning.rest()
         self.show_sheet(SHEETS.index(CORRECT))
         self.sheet.show_system(self.systems.current())
         self.sheet.focus_first()
+        # Now, and not with the next turn of the event loop, which would first paint a sheet without its answer.
+        self.sheet.recompute()
+        picture = self.sheet.chart.picture
+        # The ramp is painted last.
+        last = self.sheet if picture is None or self.sheet.chart.isHidden() else picture.view.viewport()
+        Painted(last, self).once.connect(self.learning.wake)
 
     def settle(self) -> None:
         """End what is being typed, before the window closes."""
-        for sheet in self.made:
-            if not isinstance(sheet, RoundsSheet | LogSheet):
-                sheet.settle()
+        for name, sheet in self._made.items():
+            if name not in (ROUNDS, LOG):
+                sheet.settle()  # type: ignore[union-attr]
         self.learning.close()
         if self.backups is not None:
             self.backups.settle()
@@ -131,6 +150,8 @@ class Room(SheetMaker):
     def show_backups(self) -> None:
         """Show the copies of the log in a window of their own."""
         if self.backups is None:
+            from evenwater.ui.backups_window import BackupsWindow
+
             self.backups = BackupsWindow(self._document, self)
         self.backups.show()
         self.backups.raise_()
@@ -155,18 +176,24 @@ class Room(SheetMaker):
         at_list = self.sheets.hasFocus()
         if not at_list:
             pane.list.setFocus()
-        if isinstance(sheet, RoundsSheet):
-            sheet.refresh()
+        if name == ROUNDS:
+            self.rounds.refresh()
             if not at_list:
-                sheet.list.setFocus()
-        elif isinstance(sheet, CorrectSheet):
-            sheet.refresh()
-        elif isinstance(sheet, StocksSheet | JugsSheet):
-            sheet.show_jug(self.jugs.current())
-        elif isinstance(sheet, PumpsSheet):
-            sheet.show_pump(self.pumps_pane.current())
+                self.rounds.list.setFocus()
+        elif name == CORRECT:
+            self.sheet.refresh()
+        elif name == STOCKS:
+            self.stocks.show_jug(self.jugs.current())
+        elif name == JUGS:
+            self.levels.show_jug(self.jugs.current())
+        elif name == PUMPS:
+            self.pumps.show_pump(self.pumps_pane.current())
         else:
-            sheet.show_system(self.systems.current())
+            self._of_system(name).show_system(self.systems.current())
+
+    def _of_system(self, name: str) -> OfSystem:
+        """Return a sheet of one system by its name."""
+        return cast("OfSystem", self.by_name(name))
 
     def _open(self, name: str) -> None:
         self.sheets.choose(SHEETS.index(name))
@@ -203,21 +230,22 @@ class Room(SheetMaker):
     @Slot(str)
     def _choose_system(self, system_id: str) -> None:
         self.sheet.show_system(system_id)
-        shown = self._shown.currentWidget()
-        if isinstance(shown, OfSystem):
-            shown.show_system(system_id)
+        name = self.shown()
+        if name in OF_SYSTEM:
+            self._of_system(name).show_system(system_id)
 
     @Slot(str)
     def _choose_jug(self, stock_id: str) -> None:
-        shown = self._shown.currentWidget()
-        if isinstance(shown, StocksSheet | JugsSheet):
-            shown.show_jug(stock_id)
+        name = self.shown()
+        if name == STOCKS:
+            self.stocks.show_jug(stock_id)
+        elif name == JUGS:
+            self.levels.show_jug(stock_id)
 
     @Slot(str)
     def _choose_pump(self, pump_id: str) -> None:
-        shown = self._shown.currentWidget()
-        if isinstance(shown, PumpsSheet):
-            shown.show_pump(pump_id)
+        if self.shown() == PUMPS:
+            self.pumps.show_pump(pump_id)
 
     def _log_travelled(self, system_id: str) -> None:
         """Open the log in which undo or redo has changed something."""
@@ -227,11 +255,11 @@ class Room(SheetMaker):
     def _travelled(self, record_id: str) -> None:
         """Open the sheet of what undo or redo has changed, so that nothing changes unseen."""
         owner, kind = record_id.partition(":")[0], self._document.kind(record_id)
-        shown = self._shown.currentWidget()
+        shown = self.shown()
         if owner in self._document.records("system"):
             self._show_of_system(record_id, kind, shown)
         elif owner in self._document.records("pump"):
-            if shown is not self.sheet or owner != self.sheet.records.id_of("pump"):
+            if shown != CORRECT or owner != self.sheet.records.id_of("pump"):
                 self._open(PUMPS)
                 self.pumps_pane.choose(owner)
                 if kind == "calibration":
@@ -242,10 +270,10 @@ class Room(SheetMaker):
         elif owner in self._document.records("stock"):
             self._show_jug_of(record_id, kind, shown)
 
-    def _show_of_system(self, record_id: str, kind: str, shown: QWidget | None) -> None:
+    def _show_of_system(self, record_id: str, kind: str, shown: str) -> None:
         """Show what of a system has changed; what is wished, exchanged or fed stands on several sheets, so one of them may stay."""
         system, _, name = record_id.partition(":")
-        if isinstance(shown, OfSystem) and not isinstance(shown, LogSheet) and system == self.systems.current():
+        if shown in OF_SYSTEM and shown != LOG and system == self.systems.current():
             return
         # A food whose adding was undone is no record any more; what is named like no parameter was one.
         correction = not name or name in self._catalogue.parameters
@@ -257,13 +285,13 @@ class Room(SheetMaker):
         if kind == "food":
             self.foods.show_food(record_id)
 
-    def _show_jug_of(self, record_id: str, kind: str, shown: QWidget | None) -> None:
+    def _show_jug_of(self, record_id: str, kind: str, shown: str) -> None:
         """Show the jug that a record belongs to: its level, its batch, or the jug itself."""
         owner = record_id.partition(":")[0]
-        if kind == "level" or isinstance(shown, JugsSheet):
+        if kind == "level" or shown == JUGS:
             self._open(JUGS)
             self.jugs.choose(owner)
-        elif shown is not self.sheet or owner != self.sheet.records.id_of("stock"):
+        elif shown != CORRECT or owner != self.sheet.records.id_of("stock"):
             self._open(STOCKS)
             self.jugs.choose(owner)
             self.stocks.show_batch(record_id)

@@ -11,7 +11,7 @@ from pathlib import Path
 from PySide6.QtCore import QCoreApplication, QTimer
 from PySide6.QtWidgets import QApplication
 
-from evenwater.card.fonts import load_fonts
+from evenwater.card.fonts import REGULAR, load_fonts
 from evenwater.ui.main_window import MainWindow
 from evenwater.ui.theme import BASE_POINTS, apply_ground
 
@@ -39,9 +39,9 @@ def run(arguments: Sequence[str]) -> int:
     QCoreApplication.setOrganizationName("Evenwater")
     app = QApplication([sys.argv[0]])
     app.setDesktopFileName("evenwater")
-    apply_ground(app, load_fonts(), base_points=BASE_POINTS * options.font / 100.0)
+    apply_ground(app, load_fonts([REGULAR]), base_points=BASE_POINTS * options.font / 100.0)
     window = MainWindow(demo=options.demo, log=options.log)
-    window.show()
+    window.appear()
     if options.close_after is not None:
         QTimer.singleShot(round(1000 * options.close_after), window.close)
     return app.exec()

@@ -3,8 +3,10 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QGridLayout, QLabel, QWidget
+from PySide6.QtWidgets import QLabel, QWidget
 
+from evenwater.ui.plain_text import WordsLabel
+from evenwater.ui.still_grid import StillGrid
 from evenwater.ui.theme import GRID, set_role
 
 
@@ -14,7 +16,7 @@ class Table(QWidget):
     def __init__(self, parent: QWidget, heads: tuple[str, ...], shares: tuple[int, ...], main: int = -1) -> None:
         """Make an empty table under these heads, its columns so wide to each other, the ``main`` one in larger letters."""
         super().__init__(parent)
-        self._grid = QGridLayout(self)
+        self._grid = StillGrid(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(2 * GRID)
         self._grid.setVerticalSpacing(GRID // 2)
@@ -35,17 +37,18 @@ class Table(QWidget):
                 if column == self._main:
                     set_role(label, "second")
             self._cells.append(line)
-        for number, line in enumerate(self._cells):
-            for column, label in enumerate(line):
-                label.setText(rows[number][column] if number < len(rows) else "")
-                label.setVisible(number < len(rows))
+        self._grid.set_words(
+            (label, text)
+            for line, row in zip(self._cells, rows, strict=False)
+            for label, text in zip(line, row, strict=True)
+        )
+        for line in self._cells[len(rows) :]:
+            for label in line:
+                label.hide()
+                label.setText("")
         self.setVisible(bool(rows))
 
     def _label(self, text: str) -> QLabel:
-        label = QLabel(text, self)
-        label.setTextFormat(Qt.TextFormat.PlainText)
-        label.setWordWrap(True)
-        label.setMinimumHeight(1)
+        label = WordsLabel(text, self)
         label.setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
-        label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         return label

@@ -263,9 +263,8 @@ class TimetableSheet(QWidget):
     def _learn(self) -> None:
         """Let the log be asked for one use after the other; each answer comes back here."""
         system = self.records.system
-        for name in self._catalogue.parameters if self.isVisible() else ():
-            logged = self._document.log.latest(system, "reading", name) is not None
-            if logged and self._learning.ask(system, name) is None:
+        for name in self._learning.logged(system) if self.isVisible() else ():
+            if self._learning.ask(system, name) is None:
                 return
 
     def _edited(self, edit: FormEdit) -> None:

@@ -4,18 +4,21 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 from datetime import datetime, timedelta
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from evenwater.engine.catalogue import Catalogue
-from evenwater.screens import correct, together, together_card, together_view
 from evenwater.screens.local_zone import present
-from evenwater.screens.together_card import TogetherPage
-from evenwater.screens.together_view import TogetherView
 from evenwater.session import Document
 from evenwater.ui.learning import Learning
 from evenwater.ui.plans import Plans
-from evenwater.ui.together_records import TogetherRecords
+
+if TYPE_CHECKING:
+    from evenwater.screens import correct, together
+    from evenwater.screens.together_card import TogetherPage
+    from evenwater.screens.together_views import TogetherView
+    from evenwater.ui.together_records import TogetherRecords
 
 # Nothing is reckoned while somebody types [ms].
 QUIET_MS = 300
@@ -48,7 +51,8 @@ class Together(QObject):
         """Watch the document, its log and its plans."""
         super().__init__(parent)
         self._document, self._catalogue, self._learning = document, catalogue, learning
-        self._records = TogetherRecords(document, catalogue, learning, plans)
+        self._plans = plans
+        self._read: TogetherRecords | None = None
         self._put: dict[tuple[str, bool], Put] = {}
         self._standing: tuple[str, correct.Plan | None] = ("", None)
         self._quiet = QTimer(self)
@@ -64,8 +68,19 @@ class Together(QObject):
         for signal in (document.log.logChanged, document.log.plansChanged, plans.changed):
             signal.connect(self._log_changed)
 
+    @property
+    def _records(self) -> TogetherRecords:
+        """What reads the records; loaded, with all that reckons them, when a sheet first asks, after its own figures are painted."""
+        if self._read is None:
+            from evenwater.ui.together_records import TogetherRecords
+
+            self._read = TogetherRecords(self._document, self._catalogue, self._learning, self._plans)
+        return self._read
+
     def of(self, system: str, *, standing: bool = False) -> Put:
         """Return everything of a system together; with ``standing`` also the correction that stands on the Correct sheet."""
+        from evenwater.screens import together, together_view
+
         now = present()
         plan = self._standing[1] if standing and self._standing[0] == system else None
         key = (system, plan is not None)
@@ -77,6 +92,10 @@ class Together(QObject):
             # Beside a correction the log is asked for its own use first; the other sheets ask for the rest.
             self._learn(system)
         return known
+
+    def resting(self) -> bool:
+        """Return whether nothing is to be put together yet, because the window is being opened."""
+        return self._learning.resting
 
     def waiting(self) -> bool:
         """Return whether what was said last is old, because somebody types."""
@@ -91,11 +110,15 @@ class Together(QObject):
 
     def objection(self, system: str, plan: correct.Plan) -> str:
         """Return why a new correction must not be begun beside everything that runs in its system; empty where it may."""
+        from evenwater.screens import together_view
+
         self.stand(system, plan)
         return together_view.objection(self.of(system, standing=True).found, plan.parameter)
 
     def page(self, system: str) -> TogetherPage | None:
         """Return the card of what runs in a system; None where nothing does."""
+        from evenwater.screens import together_card
+
         foods = self._records.foods(system)
         return together_card.page(
             self.of(system).found, self._catalogue, self._document.values(system), foods, present()
@@ -108,7 +131,8 @@ class Together(QObject):
                 return
 
     def _log_changed(self, *_: object) -> None:
-        self._records.forget_log()
+        if self._read is not None:
+            self._read.forget_log()
         self._again()
 
     def _again(self, *_: object) -> None:

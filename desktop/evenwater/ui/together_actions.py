@@ -2,11 +2,15 @@
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 from PySide6.QtWidgets import QWidget
 
-from evenwater.screens.together_card import TogetherPage
 from evenwater.ui.dialogs import Dialogs
 from evenwater.ui.page_actions import PageActions
+
+if TYPE_CHECKING:
+    from evenwater.screens.together_card import TogetherPage
 
 _WORDS = ("Print card of all plans", "Save card of all plans as PDF", "Look at card of all plans")
 

@@ -13,7 +13,7 @@ from PySide6.QtGui import QColor, QFontMetricsF, QKeyEvent, QMouseEvent, QPainte
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from evenwater.engine.quantities import figure
-from evenwater.screens.together_view import Course
+from evenwater.screens.together_views import Course
 from evenwater.screens.views import Floats
 from evenwater.ui.chart_axis import Widths, moment_text, time_ticks, value_ticks
 from evenwater.ui.chart_items import Scale, polygon

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QScrollArea, QVBoxLayout
 
 from evenwater.engine.catalogue import Catalogue
 from evenwater.screens.local_zone import LocalZone
-from evenwater.screens.together_view import TogetherView, ValueLine
+from evenwater.screens.together_views import TogetherView, ValueLine
 from evenwater.screens.views import Message
 from evenwater.session import Document
 from evenwater.ui.answer_parts import MessageList
@@ -122,7 +122,8 @@ class TogetherPanel(QWidget):
     def refresh(self) -> None:
         """Show everything of the system together, as it is now."""
         self._soon.stop()
-        if self._system and self.isVisible():
+        # A window that opens is painted first; then everybody is asked to look again.
+        if self._system and self.isVisible() and not self.together.resting():
             self._show(self.together.of(self._system, standing=self._brief).view)
 
     def showEvent(self, event: QShowEvent) -> None:
@@ -132,7 +133,7 @@ class TogetherPanel(QWidget):
 
     def waiting(self) -> bool:
         """Return whether what is shown may be old."""
-        return self._soon.isActive() or self.together.waiting()
+        return self._soon.isActive() or self.together.resting() or self.together.waiting()
 
     def _again(self) -> None:
         # While somebody types it waits; the last words stand until then.

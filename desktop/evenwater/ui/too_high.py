@@ -2,13 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from evenwater.engine.quantities import Typed
-from evenwater.screens import recovery_sheet
 from evenwater.screens.views import Message
 from evenwater.ui.correct_records import CorrectRecords
 from evenwater.ui.theme import set_role
@@ -36,8 +35,14 @@ class TooHigh(QPushButton):
         self._parameter = records.parameter
         measured = records.values("correction").get("measured", Typed(""))
         codes = {message.code for message in messages}
-        high = recovery_sheet.too_high(codes, measured, records.shown_parameter(), records.values("system"))
-        self.setVisible(high)
+        self.setVisible(bool(codes) and _too_high(codes, measured, records))
 
     def _want(self) -> None:
         self.recovery_wanted.emit(self._parameter)
+
+
+def _too_high(codes: Collection[str], measured: Typed, records: CorrectRecords) -> bool:
+    """Say whether the reading is too high; what knows it is loaded with the first objection."""
+    from evenwater.screens import recovery_sheet
+
+    return recovery_sheet.too_high(codes, measured, records.shown_parameter(), records.values("system"))

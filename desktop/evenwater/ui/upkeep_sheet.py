@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, QTimer, Signal
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtCore import QTimer, Signal
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.quantities import Typed
@@ -13,6 +13,7 @@ from evenwater.screens.upkeep import EXCHANGED, UpkeepRow, UpkeepView
 from evenwater.screens.views import Message
 from evenwater.session import Change, Document, RecordsChange
 from evenwater.ui.answer_parts import MessageList, Sentence
+from evenwater.ui.form_column import Column
 from evenwater.ui.learning import Learning
 from evenwater.ui.limit_bars import LimitBars, near_and_far
 from evenwater.ui.plans import Plans
@@ -127,15 +128,12 @@ class UpkeepSheet(QWidget):
         ):
             column.addWidget(part)
         column.addStretch(1)
-        area = QScrollArea(self)
-        area.setWidgetResizable(True)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setWidget(page)
+        self._area = Column(page, self)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * GRID, GRID, 2 * GRID, GRID)
         layout.setSpacing(GRID)
         layout.addWidget(self.header)
-        layout.addWidget(area, 1)
+        layout.addWidget(self._area, 1)
 
     def show_system(self, system_id: str) -> None:
         """Show the upkeep of another system."""
@@ -167,6 +165,7 @@ class UpkeepSheet(QWidget):
             upkeep.evaluate(self.records.raw(), self._catalogue, present()).view if kept else UpkeepView("empty")
         )
         self._show(self.view)
+        self._area.settle()
         self._learn()
 
     def _again(self, *_: object) -> None:
@@ -176,9 +175,8 @@ class UpkeepSheet(QWidget):
     def _learn(self) -> None:
         """Let the log be asked for one use after the other; each answer comes back here."""
         system = self.records.system
-        for name in self._catalogue.parameters if system and self.isVisible() else ():
-            logged = self._document.log.latest(system, "reading", name) is not None
-            if logged and self._learning.ask(system, name) is None:
+        for name in self._learning.logged(system) if system and self.isVisible() else ():
+            if self._learning.ask(system, name) is None:
                 return
 
     def _log_says(self, parameter: str) -> str:

@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QWidget
 
 from evenwater.engine.catalogue import Catalogue
-from evenwater.screens import pump_cards, pump_view, shelf
+from evenwater.screens import shelf
 from evenwater.session import Card, Change, Document
 from evenwater.ui.theme import GRID, set_role
 
@@ -18,6 +18,8 @@ def jug_of(document: Document, card: Card) -> str:
 
 def of_pump(document: Document, card: Card) -> str:
     """Return why a card must not be followed with what its pump gives now; empty when it may."""
+    from evenwater.screens import pump_cards, pump_view  # there are seldom cards when the window opens
+
     pump = document.value(f"{card.system_id}:{card.parameter}", "pump").text
     flow = pump_view.flow_in_use(document.values(pump)) if pump in document.records("pump") else None
     why = "" if flow is None else pump_cards.other_flow(card.body, flow)
