@@ -139,12 +139,9 @@ def pytest_runtest_makereport(item: pytest.Item) -> Iterator[None]:
 
 
 def pytest_collection_finish() -> None:
-    """Let the garbage collector pass over what lives as long as the run (thousands of tests, and the libraries) and come more rarely:
-    what is made here by the hundred thousand, such as the letters of a card, is kept, and looking for garbage among it takes a seventh of the time.
-    """
+    """Let the garbage collector pass over what lives as long as the run: thousands of tests, and the libraries."""
     gc.collect()
     gc.freeze()
-    gc.set_threshold(20_000, 20, 20)
 
 
 @pytest.fixture(autouse=True)

@@ -129,6 +129,22 @@ class _Fails:
         raise self.error
 
 
+def test_H60_no_garbage_is_looked_for_outside_the_windows_thread(qtbot: QtBot, latest: LatestOnly) -> None:
+    """Widgets found as garbage in another thread would be destroyed there, which ends the program."""
+    other = LatestOnly()
+    first, second = _Gate(1), _Gate(2)
+    assert gc.isenabled()
+    latest.submit(first, 1)
+    other.submit(second, 2)
+    assert not gc.isenabled()
+    with qtbot.waitSignal(latest.done, timeout=WAIT_MS):
+        first.open.set()
+    assert not gc.isenabled(), "the other one still works"
+    second.open.set()
+    assert other.close(10_000)
+    assert gc.isenabled()
+
+
 @pytest.mark.parametrize("error", [ValueError("no"), SystemExit(3)])
 def test_an_exception_is_delivered_and_the_next_task_runs(
     qtbot: QtBot, latest: LatestOnly, error: BaseException

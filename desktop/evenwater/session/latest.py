@@ -2,9 +2,12 @@
 
 from __future__ import annotations
 
+import gc
 from collections import deque
 from collections.abc import Callable
 from dataclasses import dataclass
+from typing import ClassVar
+from weakref import WeakSet
 
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal, Slot
 
@@ -69,7 +72,13 @@ class LatestOnly(QObject):
     finds after a newer one was submitted is dropped. The worker never touches a QObject: it leaves
     its outcome in a deque and a timer of this object fetches it. A signal sent from the pool's
     thread is lost, or worse, when its sender or receiver is destroyed at that moment.
+
+    While any of them works the collector of cycles rests: it runs in the thread that has just allocated something, and widgets
+    that it found there would be destroyed outside the window's thread, which Qt does not survive.
     """
+
+    # One that is destroyed at work leaves this set by itself.
+    _at_work: ClassVar[WeakSet[LatestOnly]] = WeakSet()
 
     done = Signal(object)
     """Carries a ``Done``."""
@@ -110,7 +119,7 @@ class LatestOnly(QObject):
         self._timer.stop()
         ended = self._pool.waitForDone(timeout_ms)
         if ended:
-            self._running = False
+            self._rest()
         return ended
 
     @Slot()
@@ -120,7 +129,7 @@ class LatestOnly(QObject):
             return
         outcome = self._outcomes.popleft()
         self._timer.stop()
-        self._running = False
+        self._rest()
         if self._next is not None:
             self._start_next()
         elif isinstance(outcome, Done):
@@ -132,5 +141,15 @@ class LatestOnly(QObject):
         job, self._next = self._next, None
         if job is not None:
             self._running, self._worker.job = True, job
+            self._at_work.add(self)
+            gc.disable()
             self._pool.start(self._worker)
             self._timer.start()
+
+    def _rest(self) -> None:
+        """Note that nothing is running any more."""
+        if self._running:
+            self._running = False
+            self._at_work.discard(self)
+            if not self._at_work:
+                gc.enable()

@@ -22,6 +22,7 @@ class FlowRow(QLayout):
 
     def addItem(self, item: QLayoutItem) -> None:
         """Take an item in at the end."""
+        self._sizes = None
         self._items.append(item)
 
     def insert(self, index: int, widget: QWidget) -> None:
@@ -44,7 +45,8 @@ class FlowRow(QLayout):
         return self._items[index] if 0 <= index < len(self._items) else None
 
     def takeAt(self, index: int) -> QLayoutItem | None:
-        """Give an item out of hand, or None."""
+        """Give an item out of hand, or None; whoever takes it may destroy it."""
+        self._sizes = None
         return self._items.pop(index) if 0 <= index < len(self._items) else None
 
     def expandingDirections(self) -> Qt.Orientation:
