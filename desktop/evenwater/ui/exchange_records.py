@@ -46,10 +46,6 @@ class ExchangeRecords:
             if "value" in entry.fields
         }
 
-    def logged(self) -> tuple[str, ...]:
-        """Return the parameters that have a reading in the log."""
-        return tuple(name for name in self._catalogue.parameters if name in self._readings)
-
     def given(self) -> Given:
         """Return everything that is known of the system."""
         document, parameters = self._document, self._catalogue.parameters

@@ -246,9 +246,8 @@ class ExchangeSheet(QWidget):
 
     def _learn(self) -> None:
         """Let the log be asked for one use after the other; each answer comes back here."""
-        for name in self.records.logged() if self.isVisible() else ():
-            if self._learning.ask(self.records.system, name) is None:
-                return
+        if self.records.system and self.isVisible():
+            self._learning.ask_each(self.records.system)
 
     # Editing
 

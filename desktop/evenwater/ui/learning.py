@@ -86,6 +86,12 @@ class Learning(QObject):
             self._logged[system] = tuple(name for name in self._catalogue.parameters if name in found)
         return self._logged[system]
 
+    def ask_each(self, system: str) -> None:
+        """Ask for one parameter that the log knows after the other; ``learned`` says when to come for the next."""
+        for name in self.logged(system):
+            if self.ask(system, name) is None:
+                return
+
     def known(self, system: str, parameter: str) -> Learned | None:
         """Return what is learned already, without asking for it."""
         return self._known.get(self._key(system, parameter))

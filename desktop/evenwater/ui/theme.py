@@ -147,12 +147,11 @@ def pixels(font: QFont, at_base: int) -> int:
 
 def set_role(widget: QWidget, role: str) -> None:
     """Give a widget a role of the stylesheet: title, muted, caption, stop, main, quiet, nav."""
-    from PySide6.QtCore import (
-        Qt,  # a hundred enumerations, made when the name is first asked for: a tenth of a first paint
-    )
-
     if widget.property("role") == role:
         return  # dressing it again takes as long as painting it
+    # A hundred enumerations are made when this name is first asked for: a tenth of a first paint.
+    from PySide6.QtCore import Qt
+
     widget.setProperty("role", role)
     # One that was not shown yet is dressed when it is; but a list measures its rows before that, and keeps what it measured.
     if widget.testAttribute(Qt.WidgetAttribute.WA_WState_Polished) or isinstance(widget, QAbstractItemView):

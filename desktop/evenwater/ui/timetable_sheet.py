@@ -262,10 +262,8 @@ class TimetableSheet(QWidget):
 
     def _learn(self) -> None:
         """Let the log be asked for one use after the other; each answer comes back here."""
-        system = self.records.system
-        for name in self._learning.logged(system) if self.isVisible() else ():
-            if self._learning.ask(system, name) is None:
-                return
+        if self.records.system and self.isVisible():
+            self._learning.ask_each(self.records.system)
 
     def _edited(self, edit: FormEdit) -> None:
         self.records.edit(edit.path, edit.typed, self)

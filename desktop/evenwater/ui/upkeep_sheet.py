@@ -174,10 +174,8 @@ class UpkeepSheet(QWidget):
 
     def _learn(self) -> None:
         """Let the log be asked for one use after the other; each answer comes back here."""
-        system = self.records.system
-        for name in self._learning.logged(system) if system and self.isVisible() else ():
-            if self._learning.ask(system, name) is None:
-                return
+        if self.records.system and self.isVisible():
+            self._learning.ask_each(self.records.system)
 
     def _log_says(self, parameter: str) -> str:
         """Return what the log says of a use, with its interval and its age."""
