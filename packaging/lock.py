@@ -2,7 +2,8 @@
 
 Run it with a Python that has pip 23 or newer and `packaging` after changing a pin:
 
-    python packaging/lock.py
+    python packaging/lock.py            every group
+    python packaging/lock.py package    only the groups that are named
 
 Only hashes are kept: which index they came from is the business of the pip that runs here.
 """
@@ -20,6 +21,7 @@ from packaging.requirements import Requirement
 from packaging.utils import canonicalize_name
 
 HERE = Path(__file__).resolve().parent
+GROUPS = ("run", "build", "test", "dev", "facility", "package")
 PYTHONS = ("3.11", "3.12", "3.13", "3.14")
 LINUX = ("manylinux_2_39", "manylinux_2_34", "manylinux_2_28", "manylinux_2_27", "manylinux_2_17", "manylinux2014")
 # Windows on ARM is left out: gsw has no wheel there.
@@ -30,14 +32,15 @@ PLATFORMS = {
     "macOS x86_64": ["macosx_14_0_x86_64"],
     "Windows x86_64": ["win_amd64"],
 }
+SYSTEMS = {"Linux": "linux", "macOS": "darwin", "Windows": "win32"}
 
 
 def read_groups() -> dict[str, list[Requirement]]:
-    """Return the pins of constraints.txt by the group they stand in ("run", "build", "test", "dev")."""
+    """Return the pins of constraints.txt by the group they stand in."""
     groups: dict[str, list[Requirement]] = {}
     current: list[Requirement] = []
     for line in (HERE / "constraints.txt").read_text(encoding="utf-8").splitlines():
-        if line.removeprefix("# ") in {"run", "build", "test", "dev"}:
+        if line.removeprefix("# ") in GROUPS:
             current = groups.setdefault(line.removeprefix("# "), [])
         elif line and not line.startswith("#"):
             current.append(Requirement(line.split("#")[0].strip()))
@@ -80,6 +83,7 @@ def collect(groups: dict[str, list[Requirement]]) -> dict[str, set[str]]:
     for python in PYTHONS:
         environment = {**default_environment(), "python_version": python, "python_full_version": f"{python}.0"}
         for platform, tags in PLATFORMS.items():
+            environment["sys_platform"] = SYSTEMS[platform.split()[0]]
             wanted = [
                 f"{pin.name}{pin.specifier}"
                 for pins in groups.values()
@@ -98,7 +102,8 @@ def collect(groups: dict[str, list[Requirement]]) -> dict[str, set[str]]:
 
 
 def main() -> None:
-    groups = read_groups()
+    named = sys.argv[1:] or GROUPS
+    groups = {name: pins for name, pins in read_groups().items() if name in named}
     hashes = collect(groups)
     (HERE / "locked").mkdir(exist_ok=True)
     for group, pins in groups.items():

@@ -23,6 +23,7 @@ os.environ["PYTHONPATH"] = os.pathsep.join(filter(None, _FOUND_BY_PROCESSES))
 import pytest  # noqa: E402  (what stands above must come first)
 from hypothesis import HealthCheck, settings  # noqa: E402
 
+from tests.postgres import server  # noqa: E402, F401  (a fixture)
 from tests.proof import Proof  # noqa: E402
 
 # The same examples everywhere, so that a red run can be repeated; `--hypothesis-profile=search` hunts for new ones.

@@ -12,7 +12,7 @@ from evenwater.engine.quantities import Typed
 from evenwater.store import Entry, Label, Logged, Store, StoreError, content_id
 from evenwater.store.logbook import IMPORT_CHUNK
 from tests.store.logged import NOON, dose, everything, reading, two_systems
-from tests.store.writing import Times, hasty
+from tests.store.writing import Times, dump, hasty
 
 MANY = 2 * IMPORT_CHUNK + 500
 
@@ -68,10 +68,10 @@ def test_progress_is_told_what_was_read_and_stopping_saves_nothing(store: Store)
         told.append(read)
         return len(told) < 2
 
-    before = list(store._database.connection.iterdump())
+    before = dump(store)
     assert store.import_entries(_rows(), twice) is None
     assert told == [IMPORT_CHUNK, 2 * IMPORT_CHUNK]
-    assert list(store._database.connection.iterdump()) == before
+    assert dump(store) == before
     told.clear()
     assert store.import_entries(_rows(), lambda read: not told.append(read)) == MANY
     assert told == [IMPORT_CHUNK, 2 * IMPORT_CHUNK, MANY]

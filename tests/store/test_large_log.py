@@ -44,15 +44,15 @@ def _code(file: Path) -> str:
 
 def test_it_is_opened_without_reading_its_entries(large: Path, times: Times, monkeypatch: pytest.MonkeyPatch) -> None:
     asked: list[str] = []
-    from evenwater.store.database import Database
+    from evenwater.store.sqlite import SqliteDatabase
 
-    pragma = Database.pragma
+    pragma = SqliteDatabase.pragma
 
-    def noted(self: Database, name: str) -> object:
+    def noted(self: SqliteDatabase, name: str) -> object:
         asked.append(name)
         return pragma(self, name)
 
-    monkeypatch.setattr(Database, "pragma", noted)
+    monkeypatch.setattr(SqliteDatabase, "pragma", noted)
     Store.open(large, times.clock()).close()
     checks = {name for name in asked if "check" in name}
     assert checks == {f"integrity_check({table})" for table in ("record", "value", "journal", "card", "plan")}

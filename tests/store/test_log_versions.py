@@ -11,8 +11,8 @@ import pytest
 
 from evenwater.store import Logged, Store, StoreError
 from evenwater.store.backups import folder_of
-from evenwater.store.database import Database
 from evenwater.store.migrations import MIGRATIONS
+from evenwater.store.sqlite import SqliteDatabase
 from tests.store.logged import dose, everything, note, plan, reading
 from tests.store.old_logs import all_states, as_it_is_now, in_use_from, mixed_dates, state, write_history
 from tests.store.writing import Times, added, card_for, hasty, typed
@@ -92,7 +92,7 @@ def test_it_is_copied_before_it_is_changed(old: Path, times: Times) -> None:
 
 @pytest.mark.parametrize("last", [3, 4])
 def test_a_failure_after_any_step_leaves_it_as_it_was(old: Path, times: Times, last: int) -> None:
-    def fail(database: Database) -> None:
+    def fail(database: SqliteDatabase) -> None:
         MIGRATIONS[last - 1](database)
         database.sql("SELECT * FROM no_such_table")
 

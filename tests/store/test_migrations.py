@@ -12,22 +12,22 @@ import pytest
 from evenwater.engine.quantities import Typed
 from evenwater.store import Store, StoreError
 from evenwater.store.backups import KEEP, daily_copies, folder_of
-from evenwater.store.database import Database
 from evenwater.store.migrations import MIGRATIONS
+from evenwater.store.sqlite import SqliteDatabase
 from tests.store.writing import Times, added, typed
 
 NEWEST = len(MIGRATIONS)
 
 
-def _add_colour(database: Database) -> None:
+def _add_colour(database: SqliteDatabase) -> None:
     database.sql("ALTER TABLE record ADD COLUMN colour TEXT NOT NULL DEFAULT 'none'")
 
 
-def _number_colours(database: Database) -> None:
+def _number_colours(database: SqliteDatabase) -> None:
     database.sql("UPDATE record SET colour = colour || ' 3'")
 
 
-def _fail_late(database: Database) -> None:
+def _fail_late(database: SqliteDatabase) -> None:
     database.sql("DELETE FROM value")
     database.sql("SELECT * FROM no_such_table")
 

@@ -15,8 +15,8 @@ import pytest
 from evenwater.engine.quantities import Typed
 from evenwater.store import AddRecord, Label, RemoveRecord, SetField, Step, Store, StoreError, in_use
 from evenwater.store.backups import folder_of
-from evenwater.store.database import Database
 from evenwater.store.migrations import MIGRATIONS
+from evenwater.store.sqlite import SqliteDatabase
 from tests.store.old_logs import FIRST, all_states, as_it_is_now, in_use_from, mixed_dates, state, write_history
 from tests.store.writing import Times, added, typed
 
@@ -186,7 +186,7 @@ def test_without_the_copy_it_is_not_changed(old: Path, times: Times) -> None:
 
 
 def test_a_failure_after_the_last_statement_leaves_it_as_it_was(old: Path, times: Times) -> None:
-    def fail(database: Database) -> None:
+    def fail(database: SqliteDatabase) -> None:
         BATCHES[1](database)
         database.sql("SELECT * FROM no_such_table")
 
@@ -200,7 +200,7 @@ def test_a_failure_after_the_last_statement_leaves_it_as_it_was(old: Path, times
 
 
 def _migrate_and_stand_still(file: Path, say: Connection) -> None:
-    def stand_still(database: Database) -> None:
+    def stand_still(database: SqliteDatabase) -> None:
         BATCHES[1](database)
         say.send(database.sql("SELECT count(*) FROM record WHERE kind = 'batch'")[0][0])
         say.poll(60)

@@ -16,7 +16,7 @@ from evenwater.store.entry_writing import EntryWriter
 from evenwater.store.journal import StepJournal
 from evenwater.store.plans import Plans
 from tests.store.logged import NOON, everything, later, note, plan, two_systems
-from tests.store.writing import Times, card_for
+from tests.store.writing import Times, card_for, dump
 
 
 @pytest.fixture
@@ -183,11 +183,11 @@ def test_a_failure_anywhere_starts_nothing(
         work(*given, **named)
         raise RuntimeError
 
-    before = list(store._database.connection.iterdump())
+    before = dump(store)
     monkeypatch.setattr(owner, name, fail_at_the_end)
     with pytest.raises(RuntimeError):
         _start(store, "P2", later(60))
-    assert list(store._database.connection.iterdump()) == before
+    assert dump(store) == before
 
 
 def test_a_plan_gives_itself_to_nobody_else(store: Store) -> None:

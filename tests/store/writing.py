@@ -9,6 +9,9 @@ from pathlib import Path
 
 from evenwater.engine.quantities import Typed
 from evenwater.store import AddRecord, Card, Clock, SetField, Step, Store
+from evenwater.store.log_copy import TABLES
+from evenwater.store.spool import Spool
+from evenwater.store.sqlite import SqliteDatabase
 
 
 @dataclass
@@ -28,8 +31,17 @@ class Times:
 
 def hasty(store: Store) -> Store:
     """Let a log not wait for the disk: what a power cut would lose is not asked here."""
-    store._database.connection.execute("PRAGMA synchronous = OFF")
+    if isinstance(store._database, SqliteDatabase):
+        store._database.connection.execute("PRAGMA synchronous = OFF")
     return store
+
+
+def dump(store: Store) -> list[object]:
+    """Return all that a log holds, whatever keeps it."""
+    database = store._database
+    if isinstance(database, SqliteDatabase):
+        return list(database.connection.iterdump())
+    return [row for table in TABLES for row in sorted(database.sql(f"SELECT * FROM {table}"), key=repr)]  # noqa: S608  (our own names)
 
 
 def added(record_id: str, kind: str = "system", **fields: str) -> Step:
@@ -73,3 +85,13 @@ def swap_until_killed(file: Path, number: int, heard: Connection) -> None:
             store.put_in_use(batch, datetime.now(UTC), [card.plan_id for card in store.cards("in use")])
             heard.send(number)
             store.add_card(card_for(f"P{number}", batch))
+
+
+def keep_until_killed(folder: Path, heard: Connection) -> None:
+    """Let more and more wait for a server, and say how much only after it is on the disk."""
+    spool = Spool(folder)
+    count = 0
+    while True:
+        spool.keep([(f"token {number}", "x" * number) for number in range(count)])
+        heard.send(count)
+        count += 1

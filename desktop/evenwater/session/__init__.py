@@ -6,7 +6,7 @@ from evenwater.session.document import Document
 from evenwater.session.edits import NewRecord
 from evenwater.session.entry_log import EntryLog
 from evenwater.session.latest import Done, Failed, LatestOnly
-from evenwater.session.opening import open_log
+from evenwater.session.opening import Reached, choose_server, chosen_server, open_log, open_reached, reach
 from evenwater.session.paths import Paths
 from evenwater.store import (
     ENTRY_KINDS,
@@ -18,6 +18,7 @@ from evenwater.store import (
     Holds,
     Label,
     Logged,
+    Looked,
     Lost,
     Plan,
     Version,
@@ -43,17 +44,23 @@ __all__ = [
     "LatestOnly",
     "LogChange",
     "Logged",
+    "Looked",
     "Lost",
     "NewRecord",
     "Paths",
     "Plan",
     "PlansChange",
+    "Reached",
     "RecordsChange",
     "UndoState",
     "Version",
+    "choose_server",
+    "chosen_server",
     "content_id",
     "listed",
     "open_log",
+    "open_reached",
+    "reach",
     "restore_damaged",
     "usable_copy",
 ]

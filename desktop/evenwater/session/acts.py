@@ -7,14 +7,16 @@ from dataclasses import dataclass
 from datetime import datetime
 from itertools import islice
 
-from evenwater.store import Entry, EntryKind, Logged, Scope, Store
+from evenwater.engine.reasons import Reason
+from evenwater.store import Entry, EntryKind, Logged, Looked, Scope, Store
 
 
 @dataclass(frozen=True)
 class LogEntries:
-    """Entries are logged."""
+    """Entries are logged; ``looked`` is what was seen before the keeper was asked about a dose."""
 
     entries: tuple[Entry, ...]
+    looked: Looked | None = None
 
     @property
     def scopes(self) -> frozenset[Scope]:
@@ -23,7 +25,14 @@ class LogEntries:
 
     def save(self, store: Store) -> Logged:
         """Carry it out; raises ``StoreError``."""
-        return store.log(self.entries)
+        return store.log(self.entries, self.looked)
+
+    def beside(self, store: Store) -> Reason | None:
+        """Return that a dose which nobody had seen lies beside these, for what has waited; raises ``StoreError``."""
+        dose = None if self.looked is None else store.unseen(self.looked, self.entries)
+        if dose is None:
+            return None
+        return Reason("store.dose_doubted", {"entry": dose.id, "who": dose.who, "at": dose.at})
 
 
 @dataclass(frozen=True)

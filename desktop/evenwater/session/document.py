@@ -42,7 +42,7 @@ class Document(Saver):
     def __init__(self, store: Store, parent: QObject | None = None, typing_ms: int = 0) -> None:
         """Show what ``store`` holds. Raises ``StoreError`` when it cannot be read at all."""
         super().__init__(store, parent, typing_ms)
-        self._mirror = Mirror(store.snapshot())
+        self._mirror = self._as_it_looks()
         self.log = EntryLog(self, store, self._waiting)
         """The entries and plans."""
         self.backups = Backups(self, store)
@@ -281,15 +281,20 @@ class Document(Saver):
     def _reload(self, initiator: object) -> None:
         """Read the log again, lay what is waiting over it, announce what is different."""
         try:
-            fresh = Mirror(self._store.snapshot())
+            fresh = self._as_it_looks()
         except StoreError as error:
             self.saveFailed.emit(error.reason)
             return
-        for step in self._waiting.steps():
-            fresh.apply(step.edits)
         kinds, fields = self._mirror.difference(fresh)
         self._mirror = fresh
         self._announce(kinds, fields, initiator)
+
+    def _as_it_looks(self) -> Mirror:
+        """Read the records and lay what waits over them; raises ``StoreError``."""
+        mirror = Mirror(self._store.snapshot())
+        for step in self._waiting.steps():
+            mirror.apply(step.edits)
+        return mirror
 
     def _announce(self, kinds: frozenset[str], fields: Mapping[str, frozenset[str]], initiator: object) -> None:
         if kinds:

@@ -20,6 +20,7 @@ from evenwater.store import (
     Entry,
     EntryKind,
     Logged,
+    Looked,
     Plan,
     Scope,
     Step,
@@ -61,13 +62,23 @@ class EntryLog(QObject):
 
     # Writing
 
-    def log(self, entries: Sequence[Entry], initiator: object = None) -> Logged:
+    def log(self, entries: Sequence[Entry], initiator: object = None, looked: Looked | None = None) -> Logged:
         """Log entries as one step; true when they are on the disk, each of them once.
 
         Their ids were made before the keeper's first attempt, so that the same entries may be given
-        again whenever that looked as if it had failed.
+        again whenever that looked as if it had failed. ``looked`` is what ``look`` returned before the keeper
+        was asked about a dose; with it the answer is ``ASK`` when somebody has logged another one since.
         """
-        return self._do(LogEntries(tuple(entries)), initiator)
+        return self._do(LogEntries(tuple(entries), looked), initiator)
+
+    def look(self, dose: Entry) -> Looked | None:
+        """Return which doses there are within a day of one that is to be logged.
+
+        None, after ``saveFailed``, when the log cannot be read.
+        """
+        since, until = around(dose.at, 24.0)
+        there = self._read(None, lambda: self._found(dose.system_id, ("dose",), "", since, until, False, None))
+        return None if there is None else Looked(dose.system_id, since, until, frozenset(e.id for e in there))
 
     def change_entry(self, entry: Entry, initiator: object = None, by: str = "", seen: Entry | None = None) -> Logged:
         """Let the entry with this id say this; ``ALREADY`` when it does so.

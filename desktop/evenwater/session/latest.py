@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-import gc
 from collections import deque
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import ClassVar
-from weakref import WeakSet
 
 from PySide6.QtCore import QObject, QRunnable, QThreadPool, QTimer, Signal, Slot
+
+from evenwater.store.collector import CollectorRest
 
 # How often [ms] the window's thread looks for a result while one is expected.
 _LOOK_MS = 10
@@ -73,12 +72,8 @@ class LatestOnly(QObject):
     its outcome in a deque and a timer of this object fetches it. A signal sent from the pool's
     thread is lost, or worse, when its sender or receiver is destroyed at that moment.
 
-    While any of them works the collector of cycles rests: it runs in the thread that has just allocated something, and widgets
-    that it found there would be destroyed outside the window's thread, which Qt does not survive.
+    While any of them works the collector of cycles rests (``CollectorRest``).
     """
-
-    # One that is destroyed at work leaves this set by itself.
-    _at_work: ClassVar[WeakSet[LatestOnly]] = WeakSet()
 
     done = Signal(object)
     """Carries a ``Done``."""
@@ -141,8 +136,7 @@ class LatestOnly(QObject):
         job, self._next = self._next, None
         if job is not None:
             self._running, self._worker.job = True, job
-            self._at_work.add(self)
-            gc.disable()
+            CollectorRest.begin(self)
             self._pool.start(self._worker)
             self._timer.start()
 
@@ -150,6 +144,4 @@ class LatestOnly(QObject):
         """Note that nothing is running any more."""
         if self._running:
             self._running = False
-            self._at_work.discard(self)
-            if not self._at_work:
-                gc.enable()
+            CollectorRest.end(self)

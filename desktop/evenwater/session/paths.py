@@ -28,6 +28,12 @@ class Paths:
         place = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.AppDataLocation)
         return cls(Path(place) / LOG_NAME)
 
+    @staticmethod
+    def of_server(key: str) -> Path:
+        """Return the folder for what this computer keeps of a log on a server; ``key`` is that of its address."""
+        place = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.AppDataLocation)
+        return Path(place) / "servers" / key
+
     @classmethod
     def of_demo(cls) -> Paths:
         """Make a fresh folder among the machine's temporary files and return a place in it.

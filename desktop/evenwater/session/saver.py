@@ -16,6 +16,8 @@ from evenwater.session.waiting import WaitingLine
 from evenwater.store import Label, Logged, Store, StoreError
 
 _T = TypeVar("_T")
+# How often [ms] a log on a server is looked at.
+_NEWS_MS = 2000
 
 
 class Saver(QObject):
@@ -38,10 +40,16 @@ class Saver(QObject):
         self._later.setInterval(typing_ms)
         self._later.timeout.connect(self._save_typing)
         self._store = store
-        self._waiting = WaitingLine()
-        self._failing = False
+        self._waiting = WaitingLine(store.spool)
+        self._failing = len(self._waiting) > 0
         self._backup_fault = store.backup_fault
         self._undo_state = self._undo_at_first()
+        self._news = QTimer(self)
+        self._news.setInterval(_NEWS_MS)
+        self._news.timeout.connect(self._look_for_news)
+        if store.server:
+            # A window that nobody brings to the front must learn of the other laptops, and of the server coming back.
+            self._news.start()
 
     def _undo_at_first(self) -> UndoState:
         try:
@@ -63,24 +71,32 @@ class Saver(QObject):
         """Return how many steps are only in memory."""
         return len(self._waiting)
 
+    def kept(self) -> bool:
+        """Say whether what is unsaved lies on this computer's disk, from where it goes to the server whenever that answers."""
+        return self._waiting.kept()
+
     def save(self) -> bool:
         """Try to save what is waiting; False, after ``saveFailed``, when something still is."""
         self._later.stop()
         tried = len(self._waiting)
-        refusals = self._waiting.save_to(self._store)
+        refusals, remarks = self._waiting.save_to(self._store)
         stuck = len(self._waiting) > 0
         for reason in refusals:
             self.saveFailed.emit(reason)
         self._look_at_copies()
-        if len(refusals) > stuck:
+        if len(refusals) > stuck or remarks:
             # What was refused and does not wait is lost, and must not be shown any longer.
             self.show_again()
         if stuck:
             self._failing = True
+            for remark in remarks:
+                self.saveFailed.emit(remark)
             return False
         if self._failing:
             self._failing = False
             self.saveRestored.emit(tried)
+        for remark in remarks:
+            self.saveFailed.emit(remark)
         return True
 
     def in_turn(self, act: Act) -> Logged:
@@ -95,6 +111,10 @@ class Saver(QObject):
         """Do what may not wait, after everything that does; None, after ``saveFailed``, when it is not saved."""
         self.commit_point()
         if not self.save():
+            fault = self._store.backup_fault
+            if self._store.server and fault is not None:
+                # What was typed before waits; this does not.
+                self.saveFailed.emit(Reason("store.away", fault.params))
             return None
         self.refresh()
         try:
@@ -120,7 +140,8 @@ class Saver(QObject):
 
     def close(self) -> bool:
         """Save what is waiting and close the log; False when something was lost."""
-        saved = self.save()
+        self._news.stop()
+        saved = self.save() or self.kept()
         self._later.stop()
         try:
             self._store.close()
@@ -160,6 +181,12 @@ class Saver(QObject):
         if fault != self._backup_fault:
             self._backup_fault = fault
             self.backupFaultChanged.emit(fault)
+
+    def _look_for_news(self) -> None:
+        """Show what other laptops have saved, and send what waits once the server answers."""
+        self.refresh()
+        if self._waiting and not self._later.isActive() and self._store.backup_fault is None:
+            self.save()
 
     def _save_typing(self) -> None:
         """Save what was typed; what undo would do has been announced with the key."""

@@ -1,5 +1,6 @@
 """The log on disk: peewee models on SQLite, numbered migrations, backups. Knows only the engine."""
 
+import evenwater.store.alone  # noqa: F401  (before anything else asks for peewee)
 from evenwater.store.batches import BATCH, IN_USE_FROM, in_use
 from evenwater.store.cards import Card, State
 from evenwater.store.copies import Copy, CopyKind, Holds, Lost, carry, copies, lost_with, present_log
@@ -8,6 +9,7 @@ from evenwater.store.entries import (
     Entry,
     EntryKind,
     Logged,
+    Looked,
     Version,
     alike,
     around,
@@ -53,6 +55,7 @@ __all__ = [
     "Holds",
     "Label",
     "Logged",
+    "Looked",
     "Lost",
     "Plan",
     "PlanChange",

@@ -12,6 +12,7 @@ from pathlib import Path
 from evenwater.engine.reasons import Reason
 from evenwater.store.database import Database
 from evenwater.store.errors import StoreError, refused, translated
+from evenwater.store.sqlite import SqliteDatabase
 
 KEEP = 10
 # A log larger than this [bytes] is not read through while a keeper waits for it; smaller ones take
@@ -62,9 +63,9 @@ class DailyCopies:
     """
 
     def __init__(self, database: Database, file: Path | None) -> None:
-        """Look after the log ``file``; None, for one in memory, has no copies."""
+        """Look after the log ``file``; None, for one in memory or on a server, has no copies."""
         self._database = database
-        self._file = file
+        self._file = file if isinstance(database, SqliteDatabase) else None
         self._day = ""
         self._thread: threading.Thread | None = None
         self.fault: Reason | None = None
@@ -81,7 +82,7 @@ class DailyCopies:
         try:
             if target.exists():
                 self.fault = None
-            elif is_small(self._file):
+            elif is_small(self._file) and isinstance(self._database, SqliteDatabase):
                 self._make(self._database.connection, self._file, target, "integrity_check")
             else:
                 self._make_beside(self._file, target)
@@ -124,7 +125,7 @@ class DailyCopies:
             self.fault = None
 
 
-def copy_before_migration(database: Database, file: Path, version: int, now: datetime) -> Path:
+def copy_before_migration(database: SqliteDatabase, file: Path, version: int, now: datetime) -> Path:
     """Copy the log as it is at ``version``; such copies are few and are never dropped.
 
     Raises

@@ -1,106 +1,85 @@
-"""A typed doorway to peewee: queries in, plain tuples out, errors as ``StoreError``."""
+"""A typed doorway to peewee: queries in, plain tuples out, errors as ``StoreError``; one small class for each engine behind it."""
 
 from __future__ import annotations
 
-import sqlite3
+from abc import ABC, abstractmethod
 from collections.abc import Iterable, Iterator
-from contextlib import contextmanager
+from contextlib import AbstractContextManager
 from typing import Any
 
 import peewee
 
-from evenwater.store.errors import refused, translated
+from evenwater.engine.reasons import Reason
 
 Row = tuple[Any, ...]
 
 
-class Database:
-    """One connection to one SQLite database.
+class Database(ABC):
+    """One connection to one log. Statements are written as SQLite reads them; each engine knows how its own differ."""
 
-    Only the thread that opened it may use it: peewee keeps the connection per thread, and opening
-    another one on the quiet is switched off.
-    """
-
-    def __init__(self, location: str, name: str, busy_seconds: float) -> None:
-        """Open ``location`` (a ``file:`` address or ``":memory:"``); ``name`` is used in errors.
-
-        ``busy_seconds`` [s] is how long a write waits for another process before it is refused.
-        """
-        self.name = name
-        # FULL: a commit that was acknowledged survives a power cut, not only a crash.
-        # 8 MB [KiB, negative]: the pages that a window asks for again and again stay in memory.
-        pragmas = (("foreign_keys", 1), ("synchronous", "FULL"), ("cache_size", -8000))
-        self._peewee = peewee.SqliteDatabase(
-            location, pragmas=pragmas, timeout=busy_seconds, uri=True, autoconnect=False
-        )
-        with translated(name):
-            self._peewee.connect()
+    name: str
+    """What the log is called in errors."""
 
     @property
-    def connection(self) -> sqlite3.Connection:
-        """The driver's connection, for the backup interface; ``StoreError`` on a log that is closed."""
-        if self._peewee.is_closed():
-            # peewee would open another one on the quiet.
-            raise refused("store.failed", file=self.name, detail="the log is closed")
-        connection: sqlite3.Connection = self._peewee.connection()  # type: ignore[no-untyped-call]
-        return connection
+    def address(self) -> str:
+        """The address of the server that has the log, or an empty text for a file or a log in memory."""
+        return ""
 
+    def fault(self) -> Reason | None:
+        """Return why what is read may not be the present, or None."""
+        return None
+
+    def mine(self, step: int) -> bool:
+        """Say whether a step of the journal was done where this log is open, so that it may be taken back here."""
+        return step > 0
+
+    @abstractmethod
+    def go_on_numbering(self) -> None:
+        """Let the rows of the journal be numbered on from those that were put into it with their numbers."""
+
+    @abstractmethod
     def rows(self, query: peewee.BaseQuery) -> list[Row]:
         """Run a select and return its rows."""
-        with translated(self.name):
-            return [tuple(row) for row in query.tuples().execute(self._peewee)]
 
+    @abstractmethod
     def run(self, query: peewee.BaseQuery) -> None:
         """Run an insert, update or delete."""
-        with translated(self.name):
-            query.execute(self._peewee)
 
+    @abstractmethod
     def sql(self, statement: str, *values: object) -> list[Row]:
         """Run one literal statement; what was typed goes into ``values``, never into the statement."""
-        with translated(self.name):
-            rows: list[Row] = self._peewee.execute_sql(statement, values).fetchall()  # type: ignore[no-untyped-call]
-            return rows
 
+    @abstractmethod
     def many(self, statement: str, rows: Iterable[Row]) -> None:
         """Run one literal statement once for each of the rows of values."""
-        with translated(self.name):
-            self.connection.executemany(statement, rows)
 
-    def pragma(self, name: str) -> Any:
-        """Return the single value of a pragma."""
-        return self.sql(f"PRAGMA {name}")[0][0]
+    def load(self, table: str, columns: str, rows: Iterable[Row]) -> None:
+        """Put many rows into a table of ours, in the quickest way there is."""
+        marks = ", ".join("?" * len(columns.split(", ")))
+        self.many(f"INSERT INTO {table} ({columns}) VALUES ({marks})", rows)  # noqa: S608  (our own names)
 
-    @contextmanager
-    def writing(self) -> Iterator[None]:
-        """Open a transaction that takes the write lock at once and ends with a commit.
+    @abstractmethod
+    def stream(self, statement: str, at_once: int) -> Iterator[Row]:
+        """Yield the rows of a question, ``at_once`` of them in memory; only inside ``reading``."""
 
-        Taking it at once means that what is read inside is what is written over. Whoever comes back
-        here from inside such a transaction is refused with ``"store.locked"``, as another window
-        would be: what is done there could be rolled back with the rest although it was said to be saved.
+    @abstractmethod
+    def changes(self) -> int:
+        """Return a number that is another one once another connection has saved something."""
+
+    @abstractmethod
+    def writing(self, token: str = "") -> AbstractContextManager[None]:
+        """Open a transaction that is alone in writing from its beginning and ends with a commit.
+
+        So what is read inside is what is written over. Whoever comes back here from inside such a transaction is
+        refused with ``"store.locked"``, as another window would be: what is done there could be rolled back with the
+        rest although it was said to be saved. Where a server keeps them, a ``token`` that was written with an earlier
+        transaction refuses this one with ``"store.delivered"``.
         """
-        if self._in_transaction():
-            raise refused("store.locked", file=self.name, detail="a transaction is open")
-        with translated(self.name):
-            self._peewee.begin("IMMEDIATE")
-            try:
-                yield
-                self._peewee.commit()
-            except BaseException:
-                # On a full disk SQLite has rolled back by itself, be it in a statement or in the commit.
-                if self._in_transaction():
-                    self._peewee.rollback()
-                raise
 
-    def _in_transaction(self) -> bool:
-        return self.connection.in_transaction
-
-    @contextmanager
-    def reading(self) -> Iterator[None]:
+    @abstractmethod
+    def reading(self) -> AbstractContextManager[None]:
         """Open a transaction in which several reads see one and the same state."""
-        with translated(self.name), self._peewee.transaction("DEFERRED"):
-            yield
 
+    @abstractmethod
     def close(self) -> None:
         """Close the connection; closing twice does nothing."""
-        with translated(self.name):
-            self._peewee.close()

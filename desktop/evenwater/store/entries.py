@@ -41,6 +41,8 @@ class Logged(Enum):
     """The disk refused; it is kept in memory and tried again."""
     REFUSED = "refused"
     """It can never be saved, and is dropped."""
+    ASK = "ask"
+    """It was not saved, since somebody logged a dose that nobody had seen when it was asked about: ask again."""
 
     def __bool__(self) -> bool:
         return self in (Logged.NEW, Logged.ALREADY)
@@ -93,6 +95,19 @@ class Entry:
     def scope(self) -> Scope:
         """The series it belongs to."""
         return Scope(self.system_id, self.kind, self.subject)
+
+
+@dataclass(frozen=True)
+class Looked:
+    """The doses of a system from ``since`` on and before ``until`` that were seen before the keeper was asked about another.
+
+    Where there is any other one by the time it is saved, the question was asked of an older log.
+    """
+
+    system_id: str
+    since: datetime
+    until: datetime
+    seen: frozenset[str]
 
 
 @dataclass(frozen=True)

@@ -52,7 +52,7 @@ _SUBJECTS = """WITH RECURSIVE known (subject) AS (
 # The same through all systems, and in each series one step to its newest entry.
 LATEST_OF_ALL = """WITH RECURSIVE series (position, system_id, subject) AS (
         SELECT r.position, r.id, (SELECT min(e.subject) FROM entry AS e WHERE e.system_id = r.id AND e.kind = ?)
-        FROM record AS r WHERE r.kind = 'system' AND r.removed = 0
+        FROM record AS r WHERE r.kind = 'system' AND NOT r.removed
         UNION ALL
         SELECT s.position, s.system_id,
             (SELECT min(e.subject) FROM entry AS e

@@ -26,12 +26,13 @@ _KNOWN = """SELECT system_id, kind, subject, at_us, id, who, fields, value, logg
     FROM entry WHERE id IN (SELECT value FROM json_each(?))"""
 _SAID = "SELECT system_id, kind, subject, at_us, id, who, fields, value, logged_us FROM entry_history WHERE id = ?"
 _SYSTEMS = """SELECT id FROM record
-    WHERE kind = 'system' AND removed = 0 AND id IN (SELECT value FROM json_each(?))"""
+    WHERE kind = 'system' AND NOT removed AND id IN (SELECT value FROM json_each(?))"""
 _LAST_VERSION = "SELECT coalesce(max(number), 0) FROM entry_history"
 # Of a step as a whole, for an import has a hundred thousand entries.
 _KEEP_STEP = """INSERT INTO entry_history
-    (until_us, by_whom, why, system_id, kind, subject, at_us, id, who, fields, value, logged_us, removed)
-    SELECT ?, '', ?, e.system_id, e.kind, e.subject, e.at_us, e.id, e.who, e.fields, e.value, e.logged_us, e.removed
+    (number, until_us, by_whom, why, system_id, kind, subject, at_us, id, who, fields, value, logged_us, removed)
+    SELECT (SELECT coalesce(max(number), 0) FROM entry_history) + row_number() OVER (ORDER BY e.id),
+        ?, '', ?, e.system_id, e.kind, e.subject, e.at_us, e.id, e.who, e.fields, e.value, e.logged_us, e.removed
     FROM journal AS j JOIN journal_entry AS p ON p.journal_id = j.id JOIN entry AS e ON e.id = p.entry_id
     WHERE j.step = ?"""
 _POINT_FORTH = """UPDATE journal_entry

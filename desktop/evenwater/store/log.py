@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
 from types import TracebackType
-from typing import Self
+from typing import TYPE_CHECKING, Self
 
 from evenwater.engine.quantities import Typed
 from evenwater.engine.reasons import Reason
@@ -23,6 +23,10 @@ from evenwater.store.opening import open_file, open_in_memory
 from evenwater.store.records import Records, Snapshot
 from evenwater.store.restore import put_back
 from evenwater.store.steps import NOTHING, Label, SetField, Step, instant_text, label_of
+
+if TYPE_CHECKING:
+    from evenwater.store.address import Address
+    from evenwater.store.spool import Spool
 
 # Two keystrokes further apart than this [s] are two steps.
 MERGE_SECONDS = 3.0
@@ -53,7 +57,9 @@ class Store(LogBook):
         self._file = file
         self._records = Records(database)
         self._typing: _Typing | None = None
-        self._seen = int(database.pragma("data_version"))
+        self.spool: Spool | None = None
+        """Where what waits for a server is kept on this computer; None where the log is here itself."""
+        self._seen = database.changes()
         self._copies.keep_up(clock.now())
 
     @classmethod
@@ -75,6 +81,31 @@ class Store(LogBook):
         return cls(open_file(file, migrations, times.now(), busy_seconds), file, times)
 
     @classmethod
+    def open_server(
+        cls, address: Address, folder: Path, clock: Clock | None = None, password: str = "", wait: bool = True
+    ) -> Self:
+        """Open the log at ``address`` on a server; ``folder`` is this computer's own place for it.
+
+        Raises
+        ------
+        StoreError
+            As ``facility.open_on_server`` says.
+        """
+        # With it comes what nobody needs whose log is a file.
+        from evenwater.store.facility import open_on_server
+        from evenwater.store.spool import Spool
+
+        times = clock or Clock()
+        database = open_on_server(address, folder, times.now, password, wait)
+        try:
+            store = cls(database, None, times)
+            store.spool = Spool(folder)
+        except BaseException:
+            database.close()
+            raise
+        return store
+
+    @classmethod
     def open_memory(cls, clock: Clock | None = None) -> Self:
         """Open a log that ends with the program and leaves nothing behind."""
         return cls(open_in_memory(MIGRATIONS), None, clock or Clock())
@@ -94,13 +125,20 @@ class Store(LogBook):
 
     @property
     def backup_fault(self) -> Reason | None:
-        """Why the newest daily copy could not be made, or None; the log itself goes on."""
-        return self._copies.fault
+        """Why the newest daily copy could not be made, or what is read may be old, or None; the log itself goes on."""
+        return self._database.fault() or self._copies.fault
+
+    @property
+    def server(self) -> str:
+        """The server that has the log, as it is shown; empty for one in a file or in memory."""
+        return self._database.address
 
     def close(self) -> None:
         """Close the log; nothing waits to be saved, so nothing can fail to be. A copy being made is waited for."""
         self._copies.close()
         self._database.close()
+        if self.spool is not None:
+            self.spool.close()
 
     # Reading
 
@@ -115,12 +153,12 @@ class Store(LogBook):
     def snapshot(self) -> Snapshot:
         """Return all records and values as they are at one moment."""
         with self._database.reading():
-            self._seen = int(self._database.pragma("data_version"))
+            self._seen = self._database.changes()
             return self._records.snapshot()
 
     def changed_elsewhere(self) -> bool:
         """Say whether another window or program has saved since the last ``snapshot``."""
-        return int(self._database.pragma("data_version")) != self._seen
+        return self._database.changes() != self._seen
 
     # Editing
 
@@ -158,10 +196,13 @@ class Store(LogBook):
         self._typing = None
 
     def undo(self) -> Step | None:
-        """Take the last step back and return it, or None when there is none; no card comes back into use."""
+        """Take the last step back and return it, or None when there is none here; no card comes back into use.
+
+        On a server there is none while the last step was done on another laptop.
+        """
         self.commit_point()
         with self._writing():
-            step = self._journal.step(self._journal.last_done())
+            step = self._journal.step(self._mine(self._journal.last_done()))
             if step is not None:
                 for edit in reversed(step.edits):
                     self._records.undo(edit)
@@ -175,7 +216,7 @@ class Store(LogBook):
         """Bring the step undone last back and return it, or None when there is none; no card comes back into use."""
         self.commit_point()
         with self._writing():
-            step = self._journal.step(self._journal.first_undone())
+            step = self._journal.step(self._mine(self._journal.first_undone()))
             if step is not None:
                 for edit in step.edits:
                     self._records.redo(edit)
@@ -187,12 +228,12 @@ class Store(LogBook):
 
     def can_undo(self) -> Label | None:
         """Return what ``undo`` would take back, or None."""
-        step = self._journal.step(self._journal.last_done())
+        step = self._journal.step(self._mine(self._journal.last_done()))
         return label_of(step) if step else None
 
     def can_redo(self) -> Label | None:
         """Return what ``redo`` would bring back, or None."""
-        step = self._journal.step(self._journal.first_undone())
+        step = self._journal.step(self._mine(self._journal.first_undone()))
         return label_of(step) if step else None
 
     def fill(self, step: Step, entries: Sequence[Entry] = ()) -> None:
@@ -276,6 +317,10 @@ class Store(LogBook):
             number = self._journal.append(Step("edit", tuple(edits)), now) if edits else 0
             gone = self._cards.void(void)
         return (Step("edit", tuple(edits), number, now) if edits else None), gone
+
+    def _mine(self, number: int) -> int:
+        """Return the number of a step that may be taken back here, else 0."""
+        return number if self._database.mine(number) else 0
 
     def _joins(self, typing: _Typing | None, edit: SetField, seconds: float) -> bool:
         """Say whether ``edit`` goes on with the step that was typed last and is still the last one."""

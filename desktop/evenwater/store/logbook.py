@@ -13,9 +13,10 @@ from pathlib import Path
 from evenwater.store.backups import DailyCopies
 from evenwater.store.cards import Card, Cards
 from evenwater.store.database import Database
-from evenwater.store.entries import Entry, Logged, micros
+from evenwater.store.entries import Entry, Logged, Looked, micros
 from evenwater.store.entry_reading import LogReader
 from evenwater.store.entry_writing import EntryWriter, Moves
+from evenwater.store.errors import refused
 from evenwater.store.journal import StepJournal
 from evenwater.store.place import Place
 from evenwater.store.plans import Plan, Plans, out_of_force
@@ -50,27 +51,40 @@ class LogBook(LogReader):
         self._plans = Plans(database)
         self._copies = DailyCopies(database, file)
         self._place = Place(file)
+        self.delivery = ""
+        """Under what name a server is to keep that the next writing was delivered; empty when nobody will ask."""
         self._copies.keep_up(clock.now())
 
-    def log(self, entries: Sequence[Entry]) -> Logged:
+    def log(self, entries: Sequence[Entry], looked: Looked | None = None) -> Logged:
         """Save entries as one step; those that are there already are there once, and no step when all are.
 
         The same entries may be given again whenever it is not certain that they were saved. One that
-        was removed in the meantime is there again afterwards.
+        was removed in the meantime is there again afterwards. ``looked`` is what was seen when the keeper
+        was asked: looking again and saving are one transaction, in which nobody else can save.
 
         Raises
         ------
         StoreError
             ``"store.record_gone"`` when a system is not there; ``"store.entry_taken"`` when an id is
-            in force for an entry that never said this. Nothing is saved then.
+            in force for an entry that never said this; ``"store.dose_beside"`` when there is a dose that
+            was not seen. Nothing is saved then.
         """
 
         def add(now_us: int) -> Moves:
             moves = Moves()
             self._entries.add(entries, now_us, moves)
+            dose = self.unseen(looked, entries) if moves and looked is not None else None
+            if dose is not None:
+                raise refused("store.dose_beside", entry=dose.id, who=dose.who, at=dose.at)
             return moves
 
         return Logged.NEW if self._carry_out("log", add) else Logged.ALREADY
+
+    def unseen(self, looked: Looked, entries: Sequence[Entry]) -> Entry | None:
+        """Return a dose that is neither one of ``entries`` nor was seen before the keeper was asked about them, or None."""
+        known = looked.seen | {entry.id for entry in entries}
+        doses = self.entries(looked.system_id, ("dose",), since=looked.since, until=looked.until)
+        return next((dose for dose in doses if dose.id not in known), None)
 
     def change_entry(self, entry: Entry, by: str = "", seen: Entry | None = None) -> bool:
         """Let the entry with this id say this; False when it does so already. What it said stays in its history.
@@ -184,7 +198,7 @@ class LogBook(LogReader):
 
     def _writing(self) -> AbstractContextManager[None]:
         self._place.check()
-        return self._database.writing()
+        return self._database.writing(self.delivery)
 
     def _carry_out(self, code: str, change: Callable[[int], Moves]) -> Moves:
         """Change entries and plans in one transaction, and write the step of it unless nothing moves."""

@@ -9,16 +9,16 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from evenwater.store.database import Database
 from evenwater.store.errors import StoreError, refused
+from evenwater.store.sqlite import SqliteDatabase
 
-Migration = Callable[[Database], None]
+Migration = Callable[[SqliteDatabase], None]
 
 # The step is well then; there is more to do about the disk than to say that the step failed.
 _OF_THE_DISK = ("store.full", "store.io", "store.read_only")
 
 
-def _first_tables(database: Database) -> None:
+def _first_tables(database: SqliteDatabase) -> None:
     """Version 1: records with values, the journal of edits, and the cards that were issued."""
     for statement in (
         """CREATE TABLE record (
@@ -65,7 +65,7 @@ def _first_tables(database: Database) -> None:
         database.sql(statement)
 
 
-def _batches(database: Database) -> None:
+def _batches(database: SqliteDatabase) -> None:
     """Version 2: what is in a jug is a batch of its own, and a card knows the batch it was made for.
 
     Every stock gets one batch with what the stock said until now. It leaves and comes back with its
@@ -106,7 +106,7 @@ def _batches(database: Database) -> None:
         database.sql(statement)
 
 
-def _entries(database: Database) -> None:
+def _entries(database: SqliteDatabase) -> None:
     """Version 3: the entries of the log, what each said before, and steps of the journal that touch entries.
 
     A series (system, kind, subject) lies together in the order of time, so that a chart reads one
@@ -180,7 +180,7 @@ def _entries(database: Database) -> None:
         database.sql(statement)
 
 
-def _plans(database: Database) -> None:
+def _plans(database: SqliteDatabase) -> None:
     """Version 4: the plans that are followed, each with its question as JSON text."""
     database.sql(
         """CREATE TABLE plan (
@@ -199,7 +199,7 @@ def _plans(database: Database) -> None:
 MIGRATIONS: tuple[Migration, ...] = (_first_tables, _batches, _entries, _plans)
 
 
-def version_of(database: Database, newest: int) -> int:
+def version_of(database: SqliteDatabase, newest: int) -> int:
     """Return the version of the file.
 
     Raises
@@ -213,7 +213,7 @@ def version_of(database: Database, newest: int) -> int:
     return version
 
 
-def migrate(database: Database, migrations: Sequence[Migration]) -> None:
+def migrate(database: SqliteDatabase, migrations: Sequence[Migration]) -> None:
     """Bring ``database`` to version ``len(migrations)``; all steps or none.
 
     Raises

@@ -13,9 +13,9 @@ from pathlib import Path
 
 from evenwater.engine.reasons import Reason
 from evenwater.store.backups import copy_before_migration, is_small, newest_copy
-from evenwater.store.database import Database
 from evenwater.store.errors import StoreError, refused, translated
 from evenwater.store.migrations import Migration, migrate, version_of
+from evenwater.store.sqlite import SqliteDatabase
 
 # Marks a file as a log of this program in its header (https://www.sqlite.org/fileformat.html,
 # "Application ID"): the letters EvWt.
@@ -30,7 +30,7 @@ _PAGES_VALID_FOR_AT = 92
 _SMALL_TABLES = ("record", "value", "journal", "card", "plan")
 
 
-def open_file(file: Path, migrations: Sequence[Migration], now: datetime, busy_seconds: float) -> Database:
+def open_file(file: Path, migrations: Sequence[Migration], now: datetime, busy_seconds: float) -> SqliteDatabase:
     """Open the log ``file``, making it when it does not exist, at the newest version.
 
     Raises
@@ -59,15 +59,21 @@ def open_file(file: Path, migrations: Sequence[Migration], now: datetime, busy_s
     return database
 
 
-def open_in_memory(migrations: Sequence[Migration]) -> Database:
+def open_in_memory(migrations: Sequence[Migration]) -> SqliteDatabase:
     """Open a log that ends with the program."""
-    database = Database(":memory:", ":memory:", 0.0)
+    database = SqliteDatabase(":memory:", ":memory:", 0.0)
     migrate(database, migrations)
     return database
 
 
 def _make(file: Path, migrations: Sequence[Migration], busy_seconds: float) -> None:
-    """Make the log under another name and move it into place, never over anything.
+    with being_made(file, migrations, busy_seconds):
+        pass
+
+
+@contextmanager
+def being_made(file: Path, migrations: Sequence[Migration], busy_seconds: float) -> Iterator[SqliteDatabase]:
+    """Make the log under another name, let it be filled, and move it into place, never over anything.
 
     So an empty file under the log's name is never one that we were about to fill.
     """
@@ -75,10 +81,11 @@ def _make(file: Path, migrations: Sequence[Migration], busy_seconds: float) -> N
     with translated(str(file)):
         file.parent.mkdir(parents=True, exist_ok=True)
         try:
-            database = Database(f"{half.absolute().as_uri()}?mode=rwc", str(file), busy_seconds)
+            database = SqliteDatabase(f"{half.absolute().as_uri()}?mode=rwc", str(file), busy_seconds)
             try:
                 database.sql(f"PRAGMA application_id = {APPLICATION_ID}")
                 migrate(database, migrations)
+                yield database
                 database.pragma("journal_mode = WAL")
             finally:
                 database.close()
@@ -131,7 +138,7 @@ def recognise(file: Path) -> None:
         raise refused("store.foreign", file=str(file))
 
 
-def _sound(file: Path, busy_seconds: float, newest: int) -> tuple[Database, int]:
+def _sound(file: Path, busy_seconds: float, newest: int) -> tuple[SqliteDatabase, int]:
     """Open the file and let SQLite check it: every page of a small log, the records of a large one; return its version too.
 
     The entries of a large log are checked with its daily copy, beside the work; what is damaged in
@@ -140,7 +147,7 @@ def _sound(file: Path, busy_seconds: float, newest: int) -> tuple[Database, int]
     try:
         if cut_short(file):
             raise _damaged(file)
-        database = Database(f"{file.absolute().as_uri()}?mode=rw", str(file), busy_seconds)
+        database = SqliteDatabase(f"{file.absolute().as_uri()}?mode=rw", str(file), busy_seconds)
         try:
             version = _checked(database, file, newest)
         except BaseException:
@@ -153,7 +160,7 @@ def _sound(file: Path, busy_seconds: float, newest: int) -> tuple[Database, int]
     return database, version
 
 
-def _checked(database: Database, file: Path, newest: int) -> int:
+def _checked(database: SqliteDatabase, file: Path, newest: int) -> int:
     checks = ["integrity_check(1)"]
     if not is_small(file):
         tables = database.sql("SELECT name FROM sqlite_master WHERE type = 'table'")
@@ -183,7 +190,7 @@ def _kept_beside(file: Path, busy_seconds: float) -> Iterator[None]:
     if not _left_beside(file):
         yield
         return
-    # Not by ``Database``: what it sets reads the tables' descriptions, and those may be what is damaged.
+    # Not by ``SqliteDatabase``: what it sets reads the tables' descriptions, and those may be what is damaged.
     address = f"{file.absolute().as_uri()}?mode=ro"
     with translated(str(file)), closing(sqlite3.connect(address, uri=True, timeout=busy_seconds)) as reader:
         # In a folder that cannot be written to, opening the log says more.
@@ -211,7 +218,7 @@ def cut_short(file: Path) -> bool:
         return file.stat().st_size < whole
 
 
-def _use_wal(database: Database) -> None:
+def _use_wal(database: SqliteDatabase) -> None:
     try:
         database.pragma("journal_mode = WAL")
     except StoreError as error:

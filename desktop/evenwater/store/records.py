@@ -175,7 +175,9 @@ class Records:
             self._database.run(Value.delete().where(here))
             return
         row = {"record_id": record_id, "field": field, "text": typed.text, "unit": typed.unit, "shown": typed.shown}
-        self._database.run(Value.insert(row).on_conflict_replace())
+        said = {"text": typed.text, "unit": typed.unit, "shown": typed.shown}
+        here_already = [Value.record_id, Value.field]
+        self._database.run(Value.insert(row).on_conflict(conflict_target=here_already, update=said))
 
     def _set_removed(self, record_id: str, removed: bool) -> None:
         self._database.run(Record.update({"removed": removed}).where(Record.id == record_id))

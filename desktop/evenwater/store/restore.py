@@ -16,10 +16,10 @@ from pathlib import Path
 
 from evenwater.store.backups import folder_of, is_small, made_folder, write_copy
 from evenwater.store.copies import check_header, of_copy, reading
-from evenwater.store.database import Database
 from evenwater.store.errors import StoreError, refused, translated
 from evenwater.store.migrations import MIGRATIONS, migrate, version_of
 from evenwater.store.opening import flush_folder
+from evenwater.store.sqlite import SqliteDatabase
 
 # Indexes with their tables, since rows then move without being read; triggers after the rows.
 _PARTS = """SELECT sql FROM copy.sqlite_master WHERE sql IS NOT NULL AND name NOT LIKE 'sqlite_%'
@@ -105,7 +105,7 @@ def _prepared(file: Path, copy: Path) -> Iterator[Path]:
         try:
             with translated(str(copy)), reading(copy) as source:
                 write_copy(source, str(copy), ready, "integrity_check")
-            database = Database(ready.absolute().as_uri(), str(copy), 0.0)
+            database = SqliteDatabase(ready.absolute().as_uri(), str(copy), 0.0)
             with closing(database):
                 if version_of(database, len(MIGRATIONS)) < len(MIGRATIONS):
                     migrate(database, MIGRATIONS)
