@@ -24,9 +24,13 @@ IN_WHEEL = (
     "evenwater/__main__.py",
     "evenwater/engine/units.txt",
     "evenwater/resources/chemicals.toml",
+    "evenwater/resources/icons/evenwater-64.png",
+    "evenwater/resources/licences.md",
     "evenwater/resources/parameters.toml",
 )
-IN_ARCHIVE = ("LICENSE", "README.md", "packaging/constraints.txt", "pyproject.toml", "tests/conftest.py")
+IN_ARCHIVE = (
+    "LICENSE", "README.md", "packaging/constraints.txt", "packaging/freeze.py", "pyproject.toml", "tests/conftest.py",
+)  # fmt: skip
 
 
 def run(*words: object, cwd: Path, env: dict[str, str] | None = None) -> str:
@@ -71,7 +75,7 @@ def install(wheel: Path, venv: Path) -> Path:
     return commands
 
 
-def use(commands: Path, place: Path) -> None:
+def use(commands: Path, place: Path, wheel_version: str) -> None:
     """Do the main job with an installed Evenwater, in an empty home and from another folder."""
     leads_to_checkout = {"PYTHONPATH", "PYTHONHOME", "VIRTUAL_ENV"}
     env = {name: value for name, value in os.environ.items() if name not in leads_to_checkout}
@@ -81,6 +85,8 @@ def use(commands: Path, place: Path) -> None:
     where = run(commands / "python", "-c", "import evenwater; print(evenwater.__file__)", cwd=place, env=env)
     need(str(ROOT / "desktop") not in where, "the installed package is used, not the checkout")
 
+    version = run(evenwater, "--version", cwd=place, env=env).split()
+    need(wheel_version in version, "its version is the wheel's")
     question, card = place / "question.toml", place / "card.pdf"
     question.write_text(run(evenwater, "question", "correction", cwd=place, env=env), encoding="utf-8")
     answer = json.loads(run(evenwater, "answer", question, cwd=place, env=env))
@@ -105,7 +111,7 @@ def main() -> None:
         for folder in folders:
             folder.mkdir()
         wheel = build(folders[0])
-        use(install(wheel, Path(scratch) / "venv"), folders[1])
+        use(install(wheel, Path(scratch) / "venv"), folders[1], wheel.name.split("-")[1])
     print("Smoke test passed.")
 
 

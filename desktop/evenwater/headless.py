@@ -13,9 +13,10 @@ import sys
 import tomllib
 from collections.abc import Callable, Sequence
 from contextlib import suppress
+from dataclasses import dataclass
 from datetime import UTC, datetime
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from evenwater.assets import resources
 from evenwater.engine import catalogue, intake
@@ -31,6 +32,9 @@ from evenwater.question_file import Fault, faults
 from evenwater.screens import answer_json
 from evenwater.screens.local_zone import LocalZone
 from evenwater.screens.shown import Shown
+
+if TYPE_CHECKING:
+    from evenwater.screens.views import CardView
 
 _WORST = (ANSWERED, REFUSED, UNREADABLE)
 
@@ -259,15 +263,59 @@ _BY_KIND: dict[str, Callable[[dict[str, Any], Catalogue, datetime], Outcome]] = 
 }
 
 
-def _report(file: Path, outcome: Outcome, as_text: bool) -> None:
+@dataclass(frozen=True)
+class Told:
+    """A question file answered for people: in words, and with the card where there is a plan."""
+
+    text: str
+    card: CardView | None
+
+
+def told(file: Path) -> Told:
+    """Answer one question file for a window.
+
+    Parameters
+    ----------
+    file : Path
+        The TOML file.
+
+    Returns
+    -------
+    Told
+        The words of ``--text``, or what is wrong with the file and where.
+    """
+    outcome = answer_file(file, catalogue.load(resources()), datetime.now(UTC))
+    problems = _problems(file, outcome)
+    text = "\n".join(problems) if problems else _text(outcome)
+    if outcome.answer is None:
+        return Told(text, None)
+    from evenwater.screens import dose_card
+
+    return Told(text, dose_card.card(outcome.answer, _here(outcome.answer)))
+
+
+def _problems(file: Path, outcome: Outcome) -> list[str]:
+    """Return what is wrong with a file, a line for each fault with its place."""
+    said = []
     for problem in outcome.body.get("problems", ()):
         place = f"{file}:{problem['line']}" if problem["line"] else str(file)
         field = f"{quoted(problem['field'])}: " if problem["field"] else ""
-        print(printable(f"{place}: {field}{problem['text']}"), file=sys.stderr)
-    if as_text and outcome.lines:
-        print(printable("\n".join(outcome.lines)))
-    elif as_text:
-        print(printable(answer_json.text(outcome.body, outcome.answer, _here(outcome.answer))))
+        said.append(printable(f"{place}: {field}{problem['text']}"))
+    return said
+
+
+def _text(outcome: Outcome) -> str:
+    """Return the answer in words."""
+    if outcome.lines:
+        return printable("\n".join(outcome.lines))
+    return printable(answer_json.text(outcome.body, outcome.answer, _here(outcome.answer)))
+
+
+def _report(file: Path, outcome: Outcome, as_text: bool) -> None:
+    for problem in _problems(file, outcome):
+        print(problem, file=sys.stderr)
+    if as_text:
+        print(_text(outcome))
     else:
         body = json.dumps(outcome.body, ensure_ascii=False, allow_nan=False)
         # The same JSON, with what a terminal would obey or nobody see written by its number.
