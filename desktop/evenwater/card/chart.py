@@ -12,7 +12,9 @@ from evenwater.card import words
 from evenwater.card.items import CAPITAL, MM_PER_POINT, Block, Fill, Item, Point, Stroke
 from evenwater.card.paper import Paper
 from evenwater.card.text import baseline, broken, line, line_height, lines, width_of
+from evenwater.screens.shown import decimal
 from evenwater.screens.views import ChartView, Floats
+from evenwater.wording import say, say_all
 
 HATCH = 1.2
 """Distance of the strokes that fill the band [mm]."""
@@ -53,7 +55,7 @@ def ramp(chart: ChartView, paper: Paper, width: float) -> Block:
     low, high, step = _y_range(chart)
     ticks = [low + index * step for index in range(round((high - low) / step) + 1)]
     decimals = max(0, -math.floor(math.log10(step) + 1e-9))
-    marks = [f"{tick:.{decimals}f}" for tick in ticks]
+    marks = [decimal(f"{tick:.{decimals}f}") for tick in ticks]
     left = max(width_of(mark, small) for mark in marks) + 2.0
     named = _named(chart)
     column = min(max(width_of(text, small) for text, _, _, _ in named) + 0.5, width * 0.42)
@@ -74,7 +76,7 @@ def ramp(chart: ChartView, paper: Paper, width: float) -> Block:
 
 def _named(chart: ChartView) -> list[tuple[str, Floats, float, tuple[float, ...]]]:
     """Return each line's name, series, thickness and dash, the target first."""
-    said = {key: chart.labels.get(key, word) for key, word in words.CHART_LABELS.items()}
+    said = {key: chart.labels.get(key, word) for key, word in say_all(words.CHART_LABELS).items()}
     return [
         (f"{said['target']} {_plain(chart.target, chart.decimals)}", np.array([chart.target]), _HAIR * 2, ()),
         (said["plan"], chart.plan, _BOLD, ()),
@@ -85,7 +87,7 @@ def _named(chart: ChartView) -> list[tuple[str, Floats, float, tuple[float, ...]
 
 def _plain(value: float, decimals: int) -> str:
     text = f"{value:.{decimals}f}"
-    return text.rstrip("0").rstrip(".") if "." in text else text
+    return decimal(text.rstrip("0").rstrip(".") if "." in text else text)
 
 
 def _last(series: Floats) -> float:
@@ -122,8 +124,8 @@ def _axes(chart: ChartView, x: _Scale, y: _Scale, marks: Sequence[tuple[float, s
         items += line(mark, small).moved(x.start - 2.0 - words_width, level + centre - baseline(small))
     hours = (x.high - chart.measured_at) / 3600
     most = max(2.0, (x.stop - x.start) / _MARK_EVERY)
-    unit, seconds = (words.HOURS, 3600.0) if hours <= 96 else (words.DAYS, 86400.0)
-    step = _whole_step((x.high - chart.measured_at) / seconds / most, unit == words.HOURS)
+    unit, seconds = (say(words.HOURS), 3600.0) if hours <= 96 else (say(words.DAYS), 86400.0)
+    step = _whole_step((x.high - chart.measured_at) / seconds / most, unit == say(words.HOURS))
     count = 0
     while chart.measured_at + count * step * seconds <= x.high + 1:
         place = x.at(chart.measured_at + count * step * seconds)

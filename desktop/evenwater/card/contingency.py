@@ -29,6 +29,7 @@ from evenwater.card.sections import (
 )
 from evenwater.card.text import line, lines, width_of
 from evenwater.screens.contingency_views import ContingencyCard, ContingencySet, Step
+from evenwater.wording import say
 
 _STEP_GAP = 2.0
 """Blank between two steps [mm]."""
@@ -52,7 +53,7 @@ def lay_out(cards: ContingencySet, paper: Paper) -> tuple[Page, ...]:
 
 def _pages(card: ContingencyCard, paper: Paper) -> tuple[Page, ...]:
     width = paper.content_width
-    named = f"{words.PLAN} {card.identity.plan_id}, {card.title}"
+    named = f"{say(words.PLAN)} {card.identity.plan_id}, {card.title}"
     flow = begun(named, stack(short_head(card.title, card.identity.system, paper)), paper)
     careful = [handling(card.cautions, card.emergency, paper, width)] if card.cautions else []
     limits = [(limit, not number) for number, limit in enumerate(card.limits)]
@@ -76,7 +77,7 @@ def _on_one_face(groups: list[Group], room: float) -> list[Group]:
 def _head(card: ContingencyCard, paper: Paper) -> Group:
     """Set what has happened, when this card is the right one, and which plan and tank it belongs to."""
     width, note, who = paper.content_width, paper.sizes.note, card.identity
-    blocks = ends(who.system, True, f"{words.PLAN} {who.plan_id}", True, width, TITLE)
+    blocks = ends(who.system, True, f"{say(words.PLAN)} {who.plan_id}", True, width, TITLE)
     blocks += lines(card.title, width, paper.sizes.system, True)
     blocks += lines(card.use_when, width, note if paper.small else TITLE, True)
     issued = [] if paper.small else [Block(1.0), *ends(who.issued, False, who.valid_until, True, width, note)]

@@ -29,9 +29,15 @@ from evenwater.card.sections import (
 )
 from evenwater.card.text import line, lines, width_of
 from evenwater.screens.emergency_card import BANNER, EmergencyCard
+from evenwater.wording import marked, say
 
-EMERGENCY, WAY, ELECTRICITY, DANGER = "Emergency card", "The way down", "Electricity", "Danger"
-IN_FULL = "The same in full"
+EMERGENCY, WAY, ELECTRICITY, DANGER = (
+    marked("Emergency card"),
+    marked("The way down"),
+    marked("Electricity"),
+    marked("Danger"),
+)
+IN_FULL = marked("The same in full")
 STOP_POINTS, SMALL_STOP_POINTS = 40.0, 36.0
 """Letters of the stop list [pt]; no other letters of the card are larger."""
 SHORT_BELOW = 150.0
@@ -51,7 +57,7 @@ def lay_out(card: EmergencyCard, paper: Paper) -> tuple[Page, ...]:
     """
     load_fonts()
     width = paper.content_width
-    named = EMERGENCY if paper.small else f"{EMERGENCY}, {card.issued}"
+    named = say(EMERGENCY) if paper.small else f"{say(EMERGENCY)}, {card.issued}"
     flow = begun(named, stack(short_head(card.title, card.system, paper)), paper)
     flow.add(_head(card, paper))
     # Even below a name that takes half of a small page it begins on this one.
@@ -59,7 +65,7 @@ def lay_out(card: EmergencyCard, paper: Paper) -> tuple[Page, ...]:
     flow.add(_call(card, paper))
     careful = [handling(card.cautions, card.emergency, paper, width)] if card.cautions else []
     said = [(text, number == 0) for number, text in enumerate(card.never)]
-    titled = [(DANGER if number == 0 else "", text) for number, text in enumerate(card.dangers)]
+    titled = [(say(DANGER) if number == 0 else "", text) for number, text in enumerate(card.dangers)]
     boxes = write_in(card.write_in.title, card.write_in.columns, card.write_in.rows, paper, width)
     for group in (
         _in_full(card, paper),
@@ -108,7 +114,7 @@ def _stop_list(card: EmergencyCard, paper: Paper) -> Group:
 def _in_full(card: EmergencyCard, paper: Paper) -> Group:
     width, note = paper.content_width, paper.sizes.note
     column = width_of("0", note, True) + 3.0
-    blocks = [stack(lines(IN_FULL, width, note, True))]
+    blocks = [stack(lines(say(IN_FULL), width, note, True))]
     for number, text in enumerate(card.in_full, start=1):
         told = stack(lines(text, width - column, note, False, column))
         blocks.append(beside([(0.0, line(f"{number}", note, True)), (0.0, told)]))
@@ -121,7 +127,7 @@ def _call(card: EmergencyCard, paper: Paper) -> Group:
 
 def _electricity(card: EmergencyCard, paper: Paper) -> Group:
     width, pad, note = paper.content_width, MEDIUM + 2.2, paper.sizes.note
-    blocks = [*lines(ELECTRICITY, width - 2 * pad, note + 1, True)]
+    blocks = [*lines(say(ELECTRICITY), width - 2 * pad, note + 1, True)]
     for text in card.electricity:
         blocks += [Block(0.8), stack(lines(text, width - 2 * pad, note))]
     return Group(width, tuple(blocks), GAP, GAP, border=MEDIUM, pad=pad)
@@ -129,7 +135,7 @@ def _electricity(card: EmergencyCard, paper: Paper) -> Group:
 
 def _way(card: EmergencyCard, paper: Paper) -> Group:
     width = paper.content_width
-    blocks = [*lines(WAY, width, paper.sizes.note), *lines(card.way, width, paper.sizes.when, True)]
+    blocks = [*lines(say(WAY), width, paper.sizes.note), *lines(card.way, width, paper.sizes.when, True)]
     blocks += lines(card.happened, width, paper.sizes.note, True) if paper.small else []
     return Group(width, (stack(blocks),), GAP, _STEP_GAP)
 

@@ -26,9 +26,10 @@ from evenwater.card.label_paper import LabelPaper
 from evenwater.card.sections import FINE, HEAVY, MEDIUM
 from evenwater.card.text import baseline, broken, line, line_height, line_to, lines, width_of
 from evenwater.screens.jug_label import Contents, Entry, JugLabel
+from evenwater.wording import marked, say
 
-JUG = "Jug"
-BATCH = "Batch"
+JUG = marked("Jug")
+BATCH = marked("Batch")
 
 _GAP = 3.2
 """Blank between two parts [mm]."""
@@ -52,7 +53,9 @@ _LONG = 3
 def head(label: JugLabel, paper: LabelPaper) -> Group:
     """Set the jug's name and what is in it, the formulas smaller."""
     width, sizes = paper.content_width, paper.sizes
-    blocks = lines(label.name, width, sizes.name, True) or [_open_row(JUG, width, sizes.note, line_height(sizes.name))]
+    blocks = lines(label.name, width, sizes.name, True) or [
+        _open_row(say(JUG), width, sizes.note, line_height(sizes.name))
+    ]
     for contents in label.contents:
         blocks += _contents(contents, width, sizes.contents, sizes.strength)
     return Group(width, tuple(blocks), after=_GAP)
@@ -115,13 +118,13 @@ def safety(label: JugLabel, paper: LabelPaper, dense: bool) -> Group:
         for text in [" ".join(said)] if dense else said:
             blocks += [Block(_SENTENCE), stack(lines(text, room, note, bold))]
     blocks += [Block(_SENTENCE), open_lines(label.first_aid, room, note)]
-    more = stack([*lines(words.HANDLING, room, note, True), Block(_SENTENCE)])
+    more = stack([*lines(say(words.HANDLING), room, note, True), Block(_SENTENCE)])
     return Group(width, tuple(blocks), _GAP, _GAP, more=more, border=border, pad=pad)
 
 
 def title_of(label: JugLabel) -> str:
     """Return the word at the top of the frame: the signal word, or that care is needed where there is none."""
-    return label.signal_word or words.HANDLING
+    return label.signal_word or say(words.HANDLING)
 
 
 def _title(label: JugLabel, paper: LabelPaper, room: float) -> Block:
@@ -189,7 +192,7 @@ def foot(label: JugLabel, paper: LabelPaper, page: int, pages: int) -> Block:
     """Set the ruler that shows whether the print is at full size, the batch and the page, on one line."""
     width, small = paper.content_width, paper.sizes.small
     # A piece of paper of its own must say which batch it belongs to; on a single one a box does.
-    named = [f"{BATCH} {label.batch}"] if label.batch and pages > 1 else []
+    named = [f"{say(BATCH)} {label.batch}"] if label.batch and pages > 1 else []
     right, said = width, []
     for text in (words.page_of(page, pages), *named):
         said.append((0.0, line_to(right, text, small, True)))
@@ -203,7 +206,9 @@ def ruler(points: float) -> Block:
     level, tick = high / 2, 1.5
     marks = [Stroke(((x, level - tick), (x, level + tick)), FINE) for x in (0.0, 50.0)]
     marks += [Stroke(((x, level - tick / 2), (x, level + tick / 2)), FINE) for x in (10.0, 20.0, 30.0, 40.0)]
-    return Block(high, (Stroke(((0.0, level), (50.0, level)), FINE), *marks, *line(words.RULER, points, x=52.0).items))
+    return Block(
+        high, (Stroke(((0.0, level), (50.0, level)), FINE), *marks, *line(say(words.RULER), points, x=52.0).items)
+    )
 
 
 def _open_row(said: str, width: float, points: float, high: float = _HANDWRITING) -> Block:

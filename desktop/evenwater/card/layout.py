@@ -25,6 +25,7 @@ from evenwater.card.sections import (
     write_in,
 )
 from evenwater.screens.views import CardView
+from evenwater.wording import say, say_all
 
 _GUTTER = 8.0
 _LEFT_SHARE = 0.55
@@ -49,7 +50,7 @@ def lay_out(card: CardView, paper: Paper) -> tuple[Page, ...]:
         When the typeface is missing, or a name so long that a page has no room below it.
     """
     load_fonts()
-    named = f"{words.PLAN} {card.plan_id}"
+    named = f"{say(words.PLAN)} {card.plan_id}"
     flow = begun(named, again(card, paper), paper)
     end = stop([(card.maximum, True), (card.stop, False)], paper)
     for group in (head(card, paper), *doses(card.rows, paper), jug(card, paper), end, remarks(card, paper)):
@@ -87,11 +88,11 @@ def _what_to_know(card: CardView, paper: Paper, room: float) -> list[list[Group]
     facts stay with the doses, over the whole width, and only the cautions are moved.
     """
     labelled = [
-        (words.SEPARATION, card.separation),
-        (words.RETEST, card.retest),
-        (words.REFILL, card.refill),
-        (words.TOTALS, card.totals),
-        (words.WHOLE_JUG, card.whole_jug),
+        (say(words.SEPARATION), card.separation),
+        (say(words.RETEST), card.retest),
+        (say(words.REFILL), card.refill),
+        (say(words.TOTALS), card.totals),
+        (say(words.WHOLE_JUG), card.whole_jug),
     ]
     left, right = _two_columns(paper)
     width = paper.content_width
@@ -105,7 +106,7 @@ def _record(card: CardView, paper: Paper, room: float) -> list[list[Group]]:
     """Return arrangements of what is expected and what was really given, the best first."""
     width = paper.content_width
     left, right = _two_columns(paper)
-    given = (words.GIVEN_TITLE, words.GIVEN, card.write_in, paper)
+    given = (say(words.GIVEN_TITLE), say_all(words.GIVEN), card.write_in, paper)
     wide = [*_chart(card, paper, width), write_in(*given, width)]
     narrow = _side_by_side(_chart(card, paper, left), [write_in(*given, right)], paper, room)
     return [wide, narrow, wide] if narrow else [wide]

@@ -22,6 +22,7 @@ from evenwater.screens.round_page import RoundPage
 from evenwater.screens.timetable_card import TimetablePage
 from evenwater.screens.together_card import TogetherPage
 from evenwater.screens.views import CardView
+from evenwater.wording import say
 
 Sheet = CardView | ContingencySet | EmergencyCard | JugLabel | RoundPage | TimetablePage | TogetherPage
 """What can be put on paper."""
@@ -98,7 +99,7 @@ def print_card(printer: QPrinter, card: Sheet, paper: AnyPaper) -> None:
     printer.setPageLayout(page_layout(paper))
     got = printer.pageLayout().fullRect(QPageLayout.Unit.Millimeter)
     if abs(got.width() - paper.width) > _SAME_PAPER or abs(got.height() - paper.height) > _SAME_PAPER:
-        size = f"{got.width():.0f} x {got.height():.0f} mm"
+        size = say("{width} x {height} mm", width=f"{got.width():.0f}", height=f"{got.height():.0f}")
         raise CardFailed(Reason("card_paper_refused", {"wanted": paper.name, "got": size}))
     if printer.outputFormat() == QPrinter.OutputFormat.PdfFormat:
         # "Print to file": Qt would write it bit by bit under its final name, and says nothing of a full disk.
@@ -163,7 +164,7 @@ def page_layout(paper: AnyPaper) -> QPageLayout:
 def title_of(sheet: Sheet) -> str:
     """Return the title of a document with this sheet."""
     if isinstance(sheet, CardView):
-        return f"{sheet.title}, {sheet.system}, plan {sheet.plan_id}"
+        return say("{title}, {system}, plan {plan_id}", title=sheet.title, system=sheet.system, plan_id=sheet.plan_id)
     if isinstance(sheet, RoundPage):
         return f"{sheet.title}, {sheet.issued}"
     if isinstance(sheet, TimetablePage | TogetherPage):
@@ -171,9 +172,11 @@ def title_of(sheet: Sheet) -> str:
     if isinstance(sheet, EmergencyCard):
         return f"{sheet.title}, {sheet.system}, {sheet.issued}"
     if isinstance(sheet, ContingencySet):
-        return f"Contingency cards, {sheet.system}, plan {sheet.plan_id}"
+        return say("Contingency cards, {system}, plan {plan_id}", system=sheet.system, plan_id=sheet.plan_id)
     held = " ".join(contents.name for contents in sheet.contents)
-    return ", ".join(part for part in (sheet.name, held, f"batch {sheet.batch}" if sheet.batch else "") if part)
+    return ", ".join(
+        part for part in (sheet.name, held, say("batch {batch}", batch=sheet.batch) if sheet.batch else "") if part
+    )
 
 
 def _paint_all(device: QPagedPaintDevice, dpi: int, card: Sheet, paper: AnyPaper) -> None:

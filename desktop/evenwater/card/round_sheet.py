@@ -25,9 +25,10 @@ from evenwater.card.paper import Paper
 from evenwater.card.sections import FINE, HEAVY, MEDIUM
 from evenwater.card.text import baseline, line, line_height, line_to, lines, width_of
 from evenwater.screens.round_page import RoundLine, RoundPage, RoundPlace
+from evenwater.wording import marked, say
 
-DONE, READ, TIME, INITIALS = "Done", "Figure read", "Time", "Initials"
-GOES_ON = "goes on"
+DONE, READ, TIME, INITIALS = marked("Done"), marked("Figure read"), marked("Time"), marked("Initials")
+GOES_ON = marked("goes on")
 
 _TITLE, _PLACE, _WHAT, _WHY, _HEAD = 20.0, 14.0, 12.0, 10.5, 10.5
 """Letter sizes [pt]; nothing on paper is below 10."""
@@ -54,7 +55,7 @@ class _Columns:
         """Return the columns of a paper."""
         end = paper.content_width
         read, time, initials = (40.0, 22.0, 22.0) if end > 150.0 else (30.0, 17.0, 18.0)
-        first = width_of(DONE, _HEAD) + 3.0
+        first = width_of(say(DONE), _HEAD) + 3.0
         return cls(first, end - initials - time - read, end - initials - time, end - initials, end)
 
 
@@ -109,7 +110,7 @@ def _again(sheet: RoundPage, columns: _Columns) -> Block:
 
 def _heads(columns: _Columns) -> Block:
     names = (
-        (0.0, DONE), (columns.read + _PAD, READ), (columns.time + _PAD, TIME), (columns.initials + _PAD, INITIALS),
+        (0.0, say(DONE)), (columns.read + _PAD, say(READ)), (columns.time + _PAD, say(TIME)), (columns.initials + _PAD, say(INITIALS)),
     )  # fmt: skip
     return stack([beside([(x, line(name, _HEAD)) for x, name in names]), Block(0.5), rule(columns.end, MEDIUM)])
 
@@ -117,7 +118,7 @@ def _heads(columns: _Columns) -> Block:
 def _place(place: RoundPlace, columns: _Columns) -> Group:
     """Set a place and its lines, each kept whole; where they go on over the page, the place is named again."""
     head = stack([*lines(place.name, columns.end, _PLACE, True), Block(1.0), rule(columns.end, FINE)])
-    named = f"{place.name}, {GOES_ON}"
+    named = f"{place.name}, {say(GOES_ON)}"
     more = stack([*lines(named, columns.end, _PLACE, True), Block(1.0), rule(columns.end, FINE)])
     return Group(columns.end, tuple(_row(each, columns) for each in place.lines), _GAP, _GAP, head, more)
 

@@ -29,6 +29,7 @@ from evenwater.card.items import (
 from evenwater.card.paper import Paper
 from evenwater.card.text import baseline, broken, line, line_height, line_to, lines, width_of
 from evenwater.screens.views import CardView, DoseRow
+from evenwater.wording import say
 
 DOSE_BLANK = 6.0
 """Blank above and below a dose [mm]; it must be 5 at the least."""
@@ -47,7 +48,7 @@ def head(card: CardView, paper: Paper) -> Group:
     """Set whose card this is, which plan, and until when it holds; on larger papers all of the identity."""
     width = paper.content_width
     blocks = draft_flag(card, paper) if card.draft else []
-    blocks += ends(card.title, False, f"{words.PLAN} {card.plan_id}", True, width, TITLE)
+    blocks += ends(card.title, False, f"{say(words.PLAN)} {card.plan_id}", True, width, TITLE)
     blocks += lines(card.system, width, paper.sizes.system, True)
     if paper.small:
         blocks += lines(card.valid_until, width, paper.sizes.note, True)
@@ -112,7 +113,7 @@ def doses(rows: Sequence[DoseRow], paper: Paper) -> list[Group]:
             wide = _row_wide(row, paper, column, indent)
             blocks = [wide] if wide.height <= paper.content_height / 2 else []
         # A row cut by the end of a page says its dose again: no additive may stand there without it.
-        more = stack([*lines(words.GOES_ON, width, sizes.note), *lines(row.dose, width, sizes.dose, True)])
+        more = stack([*lines(say(words.GOES_ON), width, sizes.note), *lines(row.dose, width, sizes.dose, True)])
         groups.append(Group(width, tuple(blocks or _row_narrow(row, paper)), DOSE_BLANK, DOSE_BLANK, more=more))
     return groups
 
@@ -131,7 +132,7 @@ def jug(card: CardView, paper: Paper) -> Group:
             blocks += lines(card.additive, room, note, True, column) + lines(card.formula, room, note, False, column)
     blocks += lines(card.strength, room, note, False, column)
     if blocks:
-        blocks[0] = beside([(0.0, line(words.STRENGTH, note, True)), (0.0, blocks[0])])
+        blocks[0] = beside([(0.0, line(say(words.STRENGTH), note, True)), (0.0, blocks[0])])
     return Group(width, tuple(blocks), DOSE_BLANK, DOSE_BLANK)
 
 
@@ -187,14 +188,14 @@ def stop(said: Sequence[tuple[str, bool]], paper: Paper) -> Group:
 def remarks(card: CardView, paper: Paper) -> Group:
     """Set what the keeper was warned of and went on with."""
     said = [(remark, False) for remark in card.remarks]
-    return _warning(words.NOTE, said, paper.content_width, paper.sizes.note, MEDIUM)
+    return _warning(say(words.NOTE), said, paper.content_width, paper.sizes.note, MEDIUM)
 
 
 def handling(cautions: Sequence[str], emergency: str, paper: Paper, width: float) -> Group:
     """Set the handling lines whole, then the first aid with a line to write the poison centre's number on."""
     note = paper.sizes.note
     said = [*((caution, False) for caution in cautions), (emergency, True)]
-    group = _warning(words.HANDLING, said, width, note, MEDIUM, beside_text=False)
+    group = _warning(say(words.HANDLING), said, width, note, MEDIUM, beside_text=False)
     room = width - 2 * group.pad
     last = broken(emergency, room, note, True)[-1:]
     begin = width_of(last[0], note, True) + 2.0 if last else 0.0
@@ -253,7 +254,7 @@ def _fact(label: str, value: str, width: float, points: float, column: float) ->
 
 
 def _label_column(points: float) -> float:
-    labels = (words.SEPARATION, words.RETEST, words.WHOLE_JUG, words.STRENGTH)
+    labels = (say(words.SEPARATION), say(words.RETEST), say(words.WHOLE_JUG), say(words.STRENGTH))
     return max(width_of(label, points, True) for label in labels) + 4.0
 
 
@@ -296,6 +297,6 @@ def foot(named: str, paper: Paper, page: int, pages: int) -> Block:
     marks = [Stroke(((x, 0.0), (x, 2 * tick)), FINE) for x in (0.0, 50.0)]
     marks += [Stroke(((x, tick / 2), (x, tick * 1.5)), FINE) for x in (10.0, 20.0, 30.0, 40.0)]
     ruler = Block(2 * tick, (Stroke(((0.0, tick), (50.0, tick)), FINE), *marks))
-    label = line(words.RULER, small)
+    label = line(say(words.RULER), small)
     level = Block(label.height, (*ruler.moved(0.0, (label.height - 2 * tick) / 2), *label.moved(53.0, 0.0)))
     return stack([Block(3.0), rule(width, FINE), Block(1.0), top, level])

@@ -13,9 +13,16 @@ from evenwater.card.sections import FINE, GAP, HEAVY, MEDIUM, TITLE, doses, ends
 from evenwater.card.text import line, line_to, lines, width_of
 from evenwater.screens.timetable_card import TimetablePage
 from evenwater.screens.timetable_rows import TimetableRow
+from evenwater.wording import marked, say
 
-TIMETABLE, TIME, DOSE, RUNS, PUMP = "Timetable", "Time", "Dose", "Pump runs", "Pump and additive"
-PLAN, CLOCKS, RULE, APART = "Plan", "Clocks", "Rule", "Keep apart"
+TIMETABLE, TIME, DOSE, RUNS, PUMP = (
+    marked("Timetable"),
+    marked("Time"),
+    marked("Dose"),
+    marked("Pump runs"),
+    marked("Pump and additive"),
+)
+PLAN, CLOCKS, RULE, APART = marked("Plan"), marked("Clocks"), marked("Rule"), marked("Keep apart")
 
 _TIME, _DOSE, _WHAT, _HEAD = 14.0, 14.0, 12.0, 10.5
 """Letter sizes of the list [pt]; each pump's dose stands above it in 36 and more."""
@@ -34,7 +41,7 @@ def lay_out(sheet: TimetablePage, paper: Paper) -> tuple[Page, ...]:
     """
     load_fonts()
     width = paper.content_width
-    named = f"{TIMETABLE} {sheet.code}"
+    named = f"{say(TIMETABLE)} {sheet.code}"
     flow = begun(named, stack(short_head(sheet.system, named, paper)), paper)
     said = [*((text, True) for text in sheet.maxima), *((text, False) for text in (*sheet.stop, sheet.rules[0]))]
     flow.add(_head(sheet, paper))
@@ -53,7 +60,7 @@ def lay_out(sheet: TimetablePage, paper: Paper) -> tuple[Page, ...]:
 
 def _head(sheet: TimetablePage, paper: Paper) -> Group:
     width, note = paper.content_width, paper.sizes.note
-    blocks = ends(sheet.title, False, f"{TIMETABLE} {sheet.code}", True, width, TITLE)
+    blocks = ends(sheet.title, False, f"{say(TIMETABLE)} {sheet.code}", True, width, TITLE)
     blocks += lines(sheet.system, width, paper.sizes.system, True)
     blocks += [Block(1.0), *lines(sheet.volume, width, note)]
     blocks += ends(sheet.issued, False, sheet.valid_until, True, width, note)
@@ -72,10 +79,10 @@ def _handling(sheet: TimetablePage, paper: Paper) -> Group:
 
 def _facts(sheet: TimetablePage) -> list[tuple[str, str]]:
     return [
-        *((APART if number == 0 else "", text) for number, text in enumerate(sheet.separation)),
-        *((PLAN if number == 0 else "", text) for number, text in enumerate(sheet.plans)),
-        (RULE, sheet.rules[1]),
-        (CLOCKS, sheet.clocks),
+        *((say(APART) if number == 0 else "", text) for number, text in enumerate(sheet.separation)),
+        *((say(PLAN) if number == 0 else "", text) for number, text in enumerate(sheet.plans)),
+        (say(RULE), sheet.rules[1]),
+        (say(CLOCKS), sheet.clocks),
     ]
 
 
@@ -85,10 +92,10 @@ def _list(sheet: TimetablePage, paper: Paper) -> Group:
     columns = _columns(sheet)
     names = beside(
         [
-            (0.0, line(TIME, _HEAD)),
-            (0.0, line_to(columns[1], DOSE, _HEAD)),
-            (0.0, line_to(columns[2], RUNS, _HEAD)),
-            (columns[2] + _AIR, line(PUMP, _HEAD)),
+            (0.0, line(say(TIME), _HEAD)),
+            (0.0, line_to(columns[1], say(DOSE), _HEAD)),
+            (0.0, line_to(columns[2], say(RUNS), _HEAD)),
+            (columns[2] + _AIR, line(say(PUMP), _HEAD)),
         ]
     )
     head = stack([*lines(sheet.count, width, _TIME, True), Block(1.0), names, Block(0.5), rule(width, MEDIUM)])
@@ -98,9 +105,9 @@ def _list(sheet: TimetablePage, paper: Paper) -> Group:
 
 def _columns(sheet: TimetablePage) -> tuple[float, float, float]:
     """Return where times begin, and where doses and running times end [mm]."""
-    time = max(width_of("00:00", _TIME, True), width_of(TIME, _HEAD))
-    doses_wide = max([width_of(DOSE, _HEAD), *(width_of(row.dose, _DOSE, True) for row in sheet.every)])
-    runs = max([width_of(RUNS, _HEAD), *(width_of(row.runs, _WHAT) for row in sheet.every)])
+    time = max(width_of("00:00", _TIME, True), width_of(say(TIME), _HEAD))
+    doses_wide = max([width_of(say(DOSE), _HEAD), *(width_of(row.dose, _DOSE, True) for row in sheet.every)])
+    runs = max([width_of(say(RUNS), _HEAD), *(width_of(row.runs, _WHAT) for row in sheet.every)])
     return 0.0, time + _AIR + doses_wide, time + 2 * _AIR + doses_wide + runs
 
 

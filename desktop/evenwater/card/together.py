@@ -19,15 +19,16 @@ from evenwater.card.sections import (
 )
 from evenwater.card.text import lines
 from evenwater.screens.together_card import DRAFT, TogetherPage
+from evenwater.wording import marked, say
 
-NAMED = "All plans"
+NAMED = marked("All plans")
 WATER, TEST, EXPECTED, PLAN, RULE, APART = (
-    "Water exchange",
-    "Test",
-    "In a week",
-    "Plan",
-    "Rule",
-    "Keep apart",
+    marked("Water exchange"),
+    marked("Test"),
+    marked("In a week"),
+    marked("Plan"),
+    marked("Rule"),
+    marked("Keep apart"),
 )
 _DRAFT_SIZE = 16.0
 
@@ -42,7 +43,7 @@ def lay_out(sheet: TogetherPage, paper: Paper) -> tuple[Page, ...]:
     """
     load_fonts()
     width = paper.content_width
-    named = f"{NAMED} {sheet.code}"
+    named = f"{say(NAMED)} {sheet.code}"
     flag = _flag(paper) if sheet.draft else []
     flow = begun(named, stack([*flag, *short_head(sheet.system, named, paper)]), paper)
     flow.add(_head(sheet, paper, flag))
@@ -55,20 +56,20 @@ def lay_out(sheet: TogetherPage, paper: Paper) -> tuple[Page, ...]:
         flow.add(group)
     for group in facts(_facts(sheet), paper, width):
         flow.add(group)
-    return finished(flow, named, paper, DRAFT if sheet.draft else "")
+    return finished(flow, named, paper, say(DRAFT) if sheet.draft else "")
 
 
 def _flag(paper: Paper) -> list[Block]:
     """Set the draft's words once in plain letters as well: outlines alone cannot be read aloud."""
     sign = 6.0
     indent = warning_width(sign) + 3.0
-    said = stack(lines(f"{DRAFT}.", paper.content_width - indent, _DRAFT_SIZE, True, indent))
+    said = stack(lines(f"{say(DRAFT)}.", paper.content_width - indent, _DRAFT_SIZE, True, indent))
     return [beside([(0.0, warning_sign(sign)), (0.0, said)]), Block(1.0)]
 
 
 def _head(sheet: TogetherPage, paper: Paper, flag: list[Block]) -> Group:
     width, note = paper.content_width, paper.sizes.note
-    blocks = [*flag, *ends(sheet.title, False, f"{NAMED} {sheet.code}", True, width, TITLE)]
+    blocks = [*flag, *ends(sheet.title, False, f"{say(NAMED)} {sheet.code}", True, width, TITLE)]
     blocks += lines(sheet.system, width, paper.sizes.system, True)
     blocks += [Block(1.0), *lines(sheet.volume, width, note)]
     blocks += ends(sheet.issued, False, sheet.valid_until, True, width, note)
@@ -78,11 +79,11 @@ def _head(sheet: TogetherPage, paper: Paper, flag: list[Block]) -> Group:
 
 def _facts(sheet: TogetherPage) -> list[tuple[str, str]]:
     labelled = (
-        (WATER, sheet.water),
-        (APART, sheet.separation),
-        (TEST, sheet.tests),
-        (EXPECTED, sheet.expected),
-        (PLAN, sheet.plans),
-        (RULE, sheet.rules[1:]),
+        (say(WATER), sheet.water),
+        (say(APART), sheet.separation),
+        (say(TEST), sheet.tests),
+        (say(EXPECTED), sheet.expected),
+        (say(PLAN), sheet.plans),
+        (say(RULE), sheet.rules[1:]),
     )
     return [(label if number == 0 else "", text) for label, texts in labelled for number, text in enumerate(texts)]

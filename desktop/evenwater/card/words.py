@@ -2,31 +2,33 @@
 
 from __future__ import annotations
 
-PLAN = "Plan"
+from evenwater.wording import marked, say
+
+PLAN = marked("Plan")
 STOP = "STOP"
-GOES_ON = "Goes on from the page before:"
-NOTE = "Note"
-HANDLING = "Handle with care"
-SEPARATION = "Keep apart"
-RETEST = "Test again"
-REFILL = "Refill"
-TOTALS = "Totals"
-WHOLE_JUG = "Whole jug"
-STRENGTH = "In the jug"
-GIVEN = ("Date", "Time", "Amount given", "Initials")
-GIVEN_TITLE = "What was really given"
-RULER = "50\u00a0mm at full size"
+GOES_ON = marked("Goes on from the page before:")
+NOTE = marked("Note")
+HANDLING = marked("Handle with care")
+SEPARATION = marked("Keep apart")
+RETEST = marked("Test again")
+REFILL = marked("Refill")
+TOTALS = marked("Totals")
+WHOLE_JUG = marked("Whole jug")
+STRENGTH = marked("In the jug")
+GIVEN = (marked("Date"), marked("Time"), marked("Amount given"), marked("Initials"))
+GIVEN_TITLE = marked("What was really given")
+RULER = marked("50\u00a0mm at full size")
 
 CHART_LABELS = {
-    "plan": "plan",
-    "uptake_stops": "if uptake stops now",
-    "nothing": "if nothing is dosed",
-    "target": "target",
+    "plan": marked("plan"),
+    "uptake_stops": marked("if uptake stops now"),
+    "nothing": marked("if nothing is dosed"),
+    "target": marked("target"),
 }
-HOURS = "h after the reading"
-DAYS = "days after the reading"
+HOURS = marked("h after the reading")
+DAYS = marked("days after the reading")
 
 
 def page_of(page: int, pages: int) -> str:
     """Return which page this is, counted from 1."""
-    return f"{page} of {pages}"
+    return say("{page} of {pages}", page=page, pages=pages)

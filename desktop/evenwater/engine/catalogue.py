@@ -31,7 +31,11 @@ ION_OF = {
 
 @dataclass(frozen=True)
 class Parameter:
-    """One measured value; every figure is in ``display_unit`` (rises per day in it per day)."""
+    """One measured value; figures [display unit], rises [display unit per day] and those of one dose [display unit].
+
+    ``natural`` is what natural seawater holds, ``kit_accuracy`` half the width of a usual test's 95 % interval, ``stale_days`` the age
+    [day] at which a reading is no basis for a correction.
+    """
 
     name: str
     kind: str
@@ -196,7 +200,18 @@ class Catalogue:
     chemicals: Mapping[str, Chemical]
 
     def raising(self, parameter: str) -> tuple[Chemical, ...]:
-        """Return the chemicals that may be used to raise a parameter."""
+        """Return the chemicals that may be used to raise a parameter.
+
+        Parameters
+        ----------
+        parameter : str
+            Its name.
+
+        Returns
+        -------
+        tuple of Chemical
+            In the order of the file.
+        """
         return tuple(c for c in self.chemicals.values() if parameter in c.raises)
 
 

@@ -34,7 +34,7 @@ class Doses:
 
 @dataclass(frozen=True)
 class Seen:
-    """What the simulation saw; values in the canonical unit, rises in it per 24 hours.
+    """What the simulation saw; values and jumps [canonical unit], rises in 24 hours [canonical unit per day].
 
     ``others_rise`` is what the additive adds of every other parameter in 24 hours, less what the
     animals take of calcium or alkalinity together with the corrected one. ``water`` is what pH and saturation did, when

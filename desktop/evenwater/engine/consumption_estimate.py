@@ -44,7 +44,7 @@ _TREND_DAYS = 28.0
 
 @dataclass(frozen=True)
 class Span:
-    """A figure with its 90 % interval, all in the same unit."""
+    """A figure with its 90 % interval, all three [unit of the figure that it is about]."""
 
     value: float
     low: float

@@ -51,7 +51,13 @@ class Refused:
 
 @dataclass(frozen=True)
 class Answer:
-    """A plan. Values in the canonical unit, rises in it per day; nothing is rounded but ``doses``."""
+    """A plan. Nothing is rounded but ``doses``.
+
+    ``per_ml`` is the rise by a millilitre [canonical unit per mL], ``strength`` what a millilitre carries [canonical unit times L per mL],
+    ``pace`` the rise [canonical unit per day], ``set_by`` the code of the limit that binds. ``band`` is the end's interval [canonical
+    unit], ``by_source`` the share of each source in it [1], ``whole_jug`` what the water would hold had the whole jug run in [canonical
+    unit] and ``stop_above`` the reading at which to stop [canonical unit].
+    """
 
     question: CorrectionQuestion
     per_ml: float

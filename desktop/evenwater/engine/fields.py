@@ -68,7 +68,18 @@ RUN_MASS = Field("mass", "mass", "g", 0.0, 5_000.0)
 
 
 def rise_unit(parameter: Parameter) -> str:
-    """Return the unit in which rises of a parameter are shown at first."""
+    """Return the unit in which rises of a parameter are shown at first.
+
+    Parameters
+    ----------
+    parameter : Parameter
+        The parameter.
+
+    Returns
+    -------
+    str
+        Id of a unit.
+    """
     return f"{parameter.display_unit} per day"
 
 
@@ -145,7 +156,18 @@ def difference(path: str, parameter: Parameter) -> Field:
 
 
 def label_raises(parameter: Parameter) -> Field:
-    """Return the field for "raises y L of water by ..." on a bottle's label."""
+    """Return the field for "raises y L of water by ..." on a bottle's label.
+
+    Parameters
+    ----------
+    parameter : Parameter
+        What the bottle raises, whose display unit the bounds are in.
+
+    Returns
+    -------
+    Field
+        More than nothing, as a reading of it.
+    """
     high = SALINITY.high if parameter.kind == "salinity" else _ADMITTED * parameter.plausible[1]
     return Field("additive.label.raises", parameter.kind, parameter.display_unit, 0.0, high, above_low=True)
 

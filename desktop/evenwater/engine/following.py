@@ -36,7 +36,7 @@ _POINTS = 60
 
 @dataclass(frozen=True)
 class Course:
-    """What a plan said the water would do. Values in the canonical unit, the use in it per day.
+    """What a plan said the water would do. Values [canonical unit], the use [canonical unit per day].
 
     ``started`` and the other instants have a zone. ``untested`` was in the water already, unseen by the reading.
     ``per_ml`` is the rise by one millilitre, ``kit`` the half width of a reading's 95 % interval.
@@ -94,7 +94,8 @@ class Following:
 
     ``state`` is ``"waiting"`` (no reading since the start), ``"inside"``, ``"above"``, ``"below"`` (the last reading),
     ``"stop"`` (two in a row above the band, or one above what the card says to stop at) or ``"ended"`` (its time is over).
-    ``in_a_row`` counts the last readings on that side. ``given_ml`` and ``doses_given`` are what is due by now.
+    ``in_a_row`` counts the last readings on that side. ``given_ml`` and ``doses_given`` are what is due by now, ``expected`` with ``low``
+    and ``high`` what the water should hold now [canonical unit].
     """
 
     state: str

@@ -49,7 +49,18 @@ class Form:
         return Unread(tuple(self.missing), tuple(self.wrong))
 
     def value(self, path: str) -> Any:
-        """Return what stands at a dotted path, or None."""
+        """Return what stands at a dotted path, or None.
+
+        Parameters
+        ----------
+        path : str
+            Names joined by points.
+
+        Returns
+        -------
+        Any
+            As handed in.
+        """
         node: Any = self.raw
         for name in path.split("."):
             if not isinstance(node, Mapping) or name not in node:
@@ -58,12 +69,34 @@ class Form:
         return node
 
     def text(self, path: str) -> str:
-        """Return a plain text, stripped and in one line, for the answer; empty when there is none."""
+        """Return a plain text, stripped and in one line, for the answer; empty when there is none.
+
+        Parameters
+        ----------
+        path : str
+            Path of the field.
+
+        Returns
+        -------
+        str
+            The text.
+        """
         value = self.value(path)
         return visible((value.text if isinstance(value, Typed) else str(value or "")).strip())
 
     def flag(self, path: str) -> bool:
-        """Return whether something is said to be so: ``true`` in a file, "yes" in a form."""
+        """Return whether something is said to be so: ``true`` in a file, "yes" in a form.
+
+        Parameters
+        ----------
+        path : str
+            Path of the field.
+
+        Returns
+        -------
+        bool
+            False where nothing is said.
+        """
         return self.text(path).casefold() in {"yes", "true"}
 
     def number(self, spec: Field, water: Water | None = None) -> float | None:
@@ -152,7 +185,18 @@ class Form:
         return None
 
     def instant(self, path: str) -> datetime | None:
-        """Return a point in time with its zone, or None."""
+        """Return a point in time with its zone, or None.
+
+        Parameters
+        ----------
+        path : str
+            Path of the field; what cannot be taken is noted as wrong.
+
+        Returns
+        -------
+        datetime or None
+            With its zone.
+        """
         value = self.value(path)
         if isinstance(value, Typed):
             value = value.text.strip() or None

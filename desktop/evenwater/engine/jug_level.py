@@ -47,7 +47,18 @@ class Draw:
         return max(0, self._given(until) - self._given(since))
 
     def last(self, until: datetime) -> datetime | None:
-        """Return the instant of the last dose that is not after another instant, or None before the first."""
+        """Return the instant of the last dose that is not after another instant, or None before the first.
+
+        Parameters
+        ----------
+        until : datetime
+            An instant with its zone.
+
+        Returns
+        -------
+        datetime or None
+            In UTC.
+        """
         count = self._given(until)
         if count == 0:
             return None

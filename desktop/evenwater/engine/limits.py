@@ -24,7 +24,7 @@ class Standing(Enum):
 
 @dataclass(frozen=True)
 class Guardrail:
-    """A recommended upper bound inside a hard one, in one and the same unit."""
+    """A recommended upper bound inside a hard one, both [unit of what is bounded]."""
 
     recommended: float
     hard: float
@@ -62,7 +62,7 @@ class Cap:
 
 @dataclass(frozen=True)
 class Nearness:
-    """How near a plan comes to one limit: both figures in ``unit``, ``share`` = value over bound.
+    """How near a plan comes to one limit: both figures [``unit``], ``share`` = value over bound [1].
 
     ``over`` says that the limit is passed; only limits that remark and do not refuse can be.
     """
@@ -126,5 +126,16 @@ def pace(caps: Sequence[Cap]) -> Cap:
 
 
 def passed(figures: Iterable[Nearness]) -> tuple[Nearness, ...]:
-    """Return those limits that are passed."""
+    """Return those limits that are passed.
+
+    Parameters
+    ----------
+    figures : iterable of Nearness
+        How near each limit is.
+
+    Returns
+    -------
+    tuple of Nearness
+        In the same order.
+    """
     return tuple(f for f in figures if f.over)

@@ -65,7 +65,7 @@ class Pump:
 class CorrectionQuestion:
     """Raise one parameter of one system, from a reading to a target, slowly.
 
-    Values are in the parameter's canonical unit, rises and use in it per day; ``unit`` is the
+    Values are [canonical unit], rises and use [canonical unit per day]; ``unit`` is the
     keeper's own unit for the answer. ``others`` are all parameters, so that what the additive
     raises besides can be limited too. ``fastest`` is None when the keeper leaves the pace to the
     recommended rise. ``untested`` is what was dosed since the reading, so that no test has shown it, less what was used;

@@ -26,6 +26,12 @@ _NUMBER = re.compile(r"-?(?:[0-9]+(?:[.,][0-9]+)?|[.,][0-9]+)", re.ASCII)
 _THOUSANDS = re.compile(r"-?[1-9][0-9]{0,2}[.,][0-9]{3}", re.ASCII)
 _GALLONS = frozenset({"gal", "gal.", "gals", "gallon", "gallons"})
 _GRAVITIES = frozenset({"sg", "s.g.", "specific gravity"})
+# The words of units in the languages that the window speaks: what it shows and advises is read in each of them.
+_UNIT_WORDS = {
+    **dict.fromkeys(("pro", "por", "par"), "per"),
+    **dict.fromkeys(("tag", "día", "dia", "jour"), "day"),
+    **dict.fromkeys(("als", "como", "comme"), "as"),
+}
 _WITHOUT_BASIS = frozenset({"mg/l", "mg per l", "mg/kg", "mg per kg", "ppm", "mmol/l", "mmol per l"})
 
 
@@ -33,7 +39,7 @@ _WITHOUT_BASIS = frozenset({"mg/l", "mg per l", "mg/kg", "mg per kg", "ppm", "mm
 class Field:
     """One field that takes a quantity.
 
-    ``low`` and ``high`` are what the field admits, in ``unit``, which is also the unit shown
+    ``low`` and ``high`` are what the field admits [``unit``], which is also the unit shown
     beside it at first. With ``above_low`` the low end itself is not admitted. ``bare`` fields
     take a number without unit even where no unit stands beside it. ``whole`` fields take counts.
     """
@@ -143,7 +149,22 @@ _read_again = lru_cache(maxsize=1024)(_read)
 
 
 def admits(entered: Entered, field: Field, water: Water | None = None) -> bool:
-    """Return whether the field takes this quantity; False for anything that is not finite."""
+    """Return whether the field takes this quantity; False for anything that is not finite.
+
+    Parameters
+    ----------
+    entered : Entered
+        The quantity.
+    field : Field
+        The field with its bounds.
+    water : Water or None
+        For figures per kilogram.
+
+    Returns
+    -------
+    bool
+        Whether it lies within the bounds.
+    """
     value = to_canonical(float(entered.number), field.kind, entered.unit, water)
     low, high = _bounds(field)
     if not math.isfinite(value):
@@ -185,9 +206,25 @@ def _number_fault(token: str) -> str:
 
 
 def named_unit(rest: str, field: Field, beside: str = "") -> Unit | Reason:
-    """Return the unit that ``rest`` names, the unit beside for a bare number, or why neither."""
+    """Return the unit that ``rest`` names, the unit beside for a bare number, or why neither.
+
+    Parameters
+    ----------
+    rest : str
+        What stands behind the number.
+    field : Field
+        The field with its list of units.
+    beside : str
+        Id of the unit that stands beside the field.
+
+    Returns
+    -------
+    Unit or Reason
+        One of the field, or why there is none.
+    """
     choices = tuple(u.id for u in field.units.units)
     params = {"unit": rest, "choices": choices}
+    rest = " ".join(_UNIT_WORDS.get(word.casefold(), word) for word in rest.split(" "))
     if not rest:
         if not beside and not field.bare and field.kind != "number":
             return Reason("unit_missing", params, field.path)

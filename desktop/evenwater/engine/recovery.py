@@ -26,8 +26,8 @@ _SAME = 1e-6
 class Choice:
     """One thing that can be done: ``hold``, ``exchange`` (use not counted on) or ``both``.
 
-    ``course`` is the steady way and ``changes`` the same in single changes of water; None where there is none. ``tests`` are the days from the
-    start on which to test. ``reasons`` say why it is not proposed. ``seen`` is what the second reckoning saw of the steady way, of
+    ``course`` is the steady way and ``changes`` the same in single changes of water; None where there is none. ``tests`` are when to test, from
+    the start [day]. ``reasons`` say why it is not proposed. ``seen`` is what the second reckoning saw of the steady way, of
     whatever is proposed, and ``seen_singly`` what it saw of the single changes.
     """
 
@@ -93,7 +93,20 @@ def solve(q: RecoveryQuestion) -> RecoveryAnswer | Refused:
 
 
 def said(q: RecoveryQuestion, p: Parameter) -> dict[str, object]:
-    """Return what a sentence about values of a parameter needs besides them."""
+    """Return what a sentence about values of a parameter needs besides them.
+
+    Parameters
+    ----------
+    q : RecoveryQuestion
+        The question.
+    p : Parameter
+        The parameter.
+
+    Returns
+    -------
+    dict
+        Params of a reason.
+    """
     return {"parameter": p.name, "kind": p.kind, "unit": q.unit(p), "water": q.water}
 
 

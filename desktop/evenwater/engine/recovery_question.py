@@ -89,7 +89,18 @@ class RecoveryQuestion:
         return tuple(p for p in self.parameters if p.name in self.values)
 
     def unit(self, parameter: Parameter) -> str:
-        """Return the id of the unit a parameter is spoken of in."""
+        """Return the id of the unit a parameter is spoken of in.
+
+        Parameters
+        ----------
+        parameter : Parameter
+            The parameter.
+
+        Returns
+        -------
+        str
+            As it was entered in, or its display unit.
+        """
         return self.units.get(parameter.name, parameter.display_unit)
 
     def used(self, name: str) -> float:

@@ -46,7 +46,18 @@ def saturation(q: RecoveryQuestion) -> float | None:
 
 
 def beyond_reckoning(q: RecoveryQuestion) -> bool:
-    """Return whether alkalinity is so high that carbonate falls out whatever the rest of the water is."""
+    """Return whether alkalinity is so high that carbonate falls out whatever the rest of the water is.
+
+    Parameters
+    ----------
+    q : RecoveryQuestion
+        The question.
+
+    Returns
+    -------
+    bool
+        True where pH and saturation need not be asked.
+    """
     return q.values.get("alkalinity", 0.0) / density_kg_per_l(q.water) > _CLEAR_MEQ
 
 

@@ -243,7 +243,18 @@ def limewater(chemical: Chemical, made_up_l: float, coolest_c: float = ROOM_C) -
 
 
 def better_warm(additive: Dissolved) -> bool:
-    """Return whether more of a batch's chemicals dissolves in the warm, as of all but lime."""
+    """Return whether more of a batch's chemicals dissolves in the warm, as of all but lime.
+
+    Parameters
+    ----------
+    additive : Dissolved
+        The batch.
+
+    Returns
+    -------
+    bool
+        False where one of them dissolves better in the cold.
+    """
     rows = [portion.chemical.solubility for portion in additive.portions]
     return all(not known or known[-1][1] >= known[0][1] for known in rows)
 

@@ -72,12 +72,34 @@ class Split:
         return self.wanted.denominator
 
     def has_extra(self, day: int) -> bool:
-        """Return whether a day, counted from zero, has the extra step: what is owed by its end makes a whole one."""
+        """Return whether a day, counted from zero, has the extra step: what is owed by its end makes a whole one.
+
+        Parameters
+        ----------
+        day : int
+            A day of the round.
+
+        Returns
+        -------
+        bool
+            Whether a dose of it is a step larger.
+        """
         owed = math.floor(self.wanted * (day + 1)) - math.floor(self.wanted * day)
         return owed > math.floor(self.wanted)
 
     def extra_days(self, most: int) -> tuple[int, ...]:
-        """Return the days of the round, counted from one, that have the extra step; the first ``most`` of a long round."""
+        """Return the days of the round, counted from one, that have the extra step; the first ``most`` of a long round.
+
+        Parameters
+        ----------
+        most : int
+            So many are named at the most.
+
+        Returns
+        -------
+        tuple of int
+            Days, from 1.
+        """
         owed = self.wanted - math.floor(self.wanted)
         if not owed:
             return ()
@@ -104,12 +126,38 @@ def split(pump: TimedPump, count: int) -> Split:
 
 
 def takes_s(pump: TimedPump, steps: int) -> Fraction:
-    """Return how long a dose of so many steps runs, in seconds."""
+    """Return how long a dose of so many steps runs, in seconds.
+
+    Parameters
+    ----------
+    pump : TimedPump
+        The pump.
+    steps : int
+        Steps of the pump in a dose.
+
+    Returns
+    -------
+    Fraction
+        Running time [s], exact.
+    """
     return steps * exact(pump.step_ml) * _MINUTE_S / exact(pump.flow_ml_per_min)
 
 
 def fits(pump: TimedPump, count: int) -> str:
-    """Return what a number of doses goes against: ``"smallest"``, ``"largest"``, or nothing."""
+    """Return what a number of doses goes against: ``"smallest"``, ``"largest"``, or nothing.
+
+    Parameters
+    ----------
+    pump : TimedPump
+        The pump.
+    count : int
+        Doses in a day.
+
+    Returns
+    -------
+    str
+        Which bound of the pump it passes.
+    """
     doses = split(pump, count)
     step = exact(pump.step_ml)
     if doses.least < 1 or doses.least * step < exact(pump.smallest_ml):

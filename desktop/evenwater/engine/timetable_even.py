@@ -23,7 +23,13 @@ class Budget:
     spent: bool = False
 
     def take(self) -> bool:
-        """Use one step; False when there is none left."""
+        """Use one step; False when there is none left.
+
+        Returns
+        -------
+        bool
+            Whether the search may go on.
+        """
         self.steps -= 1
         self.spent = self.spent or self.steps < 0
         return self.steps >= 0
@@ -48,11 +54,37 @@ class Places:
         return (1 << self.size) - 1
 
     def turned(self, mask: int, by: int) -> int:
-        """Return minutes moved later round the clock."""
+        """Return minutes moved later round the clock.
+
+        Parameters
+        ----------
+        mask : int
+            Minutes of the day as bits.
+        by : int
+            How far [min].
+
+        Returns
+        -------
+        int
+            Minutes as bits.
+        """
         return _turned(mask, by % self.size, self.size)
 
     def reach(self, mask: int, ahead: int) -> int:
-        """Return so many minutes from each given one on, itself the first of them."""
+        """Return so many minutes from each given one on, itself the first of them.
+
+        Parameters
+        ----------
+        mask : int
+            Minutes of the day as bits.
+        ahead : int
+            How many from each on.
+
+        Returns
+        -------
+        int
+            Minutes as bits.
+        """
         if ahead >= self.size:
             return self.full if mask else 0
         done, covered = mask, 1
@@ -63,7 +95,22 @@ class Places:
         return done if ahead > 0 else 0
 
     def blocked(self, pump: int, by: int, mask: int) -> int:
-        """Return where doses of a pump may not begin because another's begin at these minutes."""
+        """Return where doses of a pump may not begin because another's begin at these minutes.
+
+        Parameters
+        ----------
+        pump : int
+            Whose doses are looked at, by its place.
+        by : int
+            The other pump, by its place.
+        mask : int
+            When the other's doses begin, minutes as bits.
+
+        Returns
+        -------
+        int
+            Minutes as bits.
+        """
         after, before = self.need[by][pump], self.need[pump][by]
         if after is None or before is None:
             return 0
@@ -75,7 +122,20 @@ def _turned(mask: int, by: int, size: int) -> int:
 
 
 def shortest(minutes: Sequence[int], size: int) -> int:
-    """Return the shortest time from one of these minutes to the next, round the clock; the whole day for a single one."""
+    """Return the shortest time from one of these minutes to the next, round the clock; the whole day for a single one.
+
+    Parameters
+    ----------
+    minutes : sequence of int
+        Minutes of the day, at least one.
+    size : int
+        Minutes of the day.
+
+    Returns
+    -------
+    int
+        The time [min].
+    """
     ordered = sorted(minutes)
     return min(later - earlier for earlier, later in pairwise([*ordered, ordered[0] + size]))
 

@@ -48,7 +48,18 @@ def ordered(places: Places, budget: Budget, packed: bool = False) -> Starts | No
 
 
 def crowded(places: Places) -> bool:
-    """Return whether the doses need more time than a day has, however they are placed."""
+    """Return whether the doses need more time than a day has, however they are placed.
+
+    Parameters
+    ----------
+    places : Places
+        Lengths and distances of the doses.
+
+    Returns
+    -------
+    bool
+        True where no order can do it.
+    """
     return _Crowd.of(places).day() > places.size
 
 

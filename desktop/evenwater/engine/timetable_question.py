@@ -77,7 +77,18 @@ class TimetableQuestion:
     quiet: tuple[Quiet, ...] = ()
 
     def hours(self, place: int) -> tuple[Quiet, ...]:
-        """Return all hours in which a pump must not run."""
+        """Return all hours in which a pump must not run.
+
+        Parameters
+        ----------
+        place : int
+            Which pump.
+
+        Returns
+        -------
+        tuple of Quiet
+            Those of the whole system first.
+        """
         return (*self.quiet, *self.pumps[place].quiet)
 
     def gap(self, one: int, other: int) -> float | None:

@@ -39,7 +39,18 @@ class Found:
 
 
 def groups(question: TimetableQuestion) -> tuple[tuple[int, ...], ...]:
-    """Return the pumps that have to do with each other, directly or through others, by their places."""
+    """Return the pumps that have to do with each other, directly or through others, by their places.
+
+    Parameters
+    ----------
+    question : TimetableQuestion
+        The question.
+
+    Returns
+    -------
+    tuple of tuple of int
+        Each pump in one group.
+    """
     left, found = set(range(len(question.pumps))), []
     while left:
         group, new = set[int](), {min(left)}
@@ -52,13 +63,37 @@ def groups(question: TimetableQuestion) -> tuple[tuple[int, ...], ...]:
 
 
 def counts_of(pump: TimedPump) -> list[int]:
-    """Return how many doses a pump may have in a day, the wished number first, then the nearest to it."""
+    """Return how many doses a pump may have in a day, the wished number first, then the nearest to it.
+
+    Parameters
+    ----------
+    pump : TimedPump
+        The pump with its wishes.
+
+    Returns
+    -------
+    list of int
+        Empty where no number fits.
+    """
     allowed = [count for count in range(pump.fewest, pump.most + 1) if not fits(pump, count)]
     return sorted(allowed, key=lambda count: (abs(count - pump.doses), -count))
 
 
 def open_minutes(quiet: Sequence[Quiet], lasts_min: int) -> int:
-    """Return the minutes (bits) at which a dose may begin that must be over when quiet hours begin."""
+    """Return the minutes (bits) at which a dose may begin that must be over when quiet hours begin.
+
+    Parameters
+    ----------
+    quiet : sequence of Quiet
+        Hours without doses.
+    lasts_min : int
+        How long a dose runs [min].
+
+    Returns
+    -------
+    int
+        Minutes of the day as bits.
+    """
     closed = 0
     for hours in quiet:
         # A dose that begins some minutes before the quiet hours would still run in them.

@@ -34,7 +34,7 @@ class Part:
 
 @dataclass(frozen=True)
 class Outlook:
-    """One value in time, in its canonical unit.
+    """One value in time [canonical unit].
 
     ``points``, ``low``, ``high`` and ``alone`` stand at the answer's times: everything together, its band by the net volume, and the same
     without exchange. ``settles`` is the steady value once all that ends has ended; None where there is none. ``usual`` and ``hard`` say
@@ -73,5 +73,16 @@ class TogetherAnswer:
     remarks: tuple[Reason, ...] = ()
 
     def outlook(self, name: str) -> Outlook | None:
-        """Return the outlook of a parameter, or None where it is not followed."""
+        """Return the outlook of a parameter, or None where it is not followed.
+
+        Parameters
+        ----------
+        name : str
+            Name of the parameter.
+
+        Returns
+        -------
+        Outlook or None
+            Its outlook.
+        """
         return next((each for each in self.outlooks if each.moved.parameter.name == name), None)

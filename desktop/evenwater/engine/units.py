@@ -47,7 +47,23 @@ class Kind:
         return self.units[0]
 
     def unit(self, unit_id: str) -> Unit:
-        """Return the unit called ``unit_id``; KeyError when the list has no such unit."""
+        """Return the unit called ``unit_id``.
+
+        Parameters
+        ----------
+        unit_id : str
+            Id of a unit.
+
+        Returns
+        -------
+        Unit
+            The unit.
+
+        Raises
+        ------
+        KeyError
+            When the list has no such unit.
+        """
         for unit in self.units:
             if unit.id == unit_id:
                 return unit
@@ -179,7 +195,13 @@ KINDS["salinity per day"] = Kind("salinity per day", KINDS["salinity per day"].u
 
 @lru_cache(maxsize=1)
 def registry() -> Any:
-    """Return the one pint registry, with the units that follow from computed molar masses."""
+    """Return the one pint registry, with the units that follow from computed molar masses.
+
+    Returns
+    -------
+    Any
+        Made when it is first asked for.
+    """
     from importlib import resources  # noqa: PLC0415  (with pint, which is slow to load itself)
 
     import pint

@@ -222,14 +222,40 @@ def _jump(q: UpkeepQuestion, p: Parameter, jump: float) -> Limit:
 
 
 def unit_of(q: UpkeepQuestion, p: Parameter) -> str:
-    """Return the id of the unit that rises of a parameter are said in; a rise of specific gravity is said in ppt."""
+    """Return the id of the unit that rises of a parameter are said in; a rise of specific gravity is said in ppt.
+
+    Parameters
+    ----------
+    q : UpkeepQuestion
+        The question.
+    p : Parameter
+        The parameter.
+
+    Returns
+    -------
+    str
+        Id of a unit.
+    """
     item = q.item(p.name)
     unit = p.display_unit if item is None else item.unit
     return "ppt" if p.kind == "salinity" else unit
 
 
 def path_of(q: UpkeepQuestion, p: Parameter) -> str:
-    """Return the field that a limit on a parameter belongs to; empty for one that is not kept."""
+    """Return the field that a limit on a parameter belongs to; empty for one that is not kept.
+
+    Parameters
+    ----------
+    q : UpkeepQuestion
+        The question.
+    p : Parameter
+        The parameter.
+
+    Returns
+    -------
+    str
+        Path of a field.
+    """
     names = [item.parameter.name for item in q.items]
     return f"item.{names.index(p.name) + 1}.pump.doses_per_day" if p.name in names else ""
 

@@ -62,7 +62,18 @@ class UpkeepQuestion:
     outstanding: tuple[Outstanding, ...] = ()
 
     def item(self, name: str) -> UpkeepItem | None:
-        """Return what keeps a parameter, or None when it is not kept."""
+        """Return what keeps a parameter, or None when it is not kept.
+
+        Parameters
+        ----------
+        name : str
+            Name of the parameter.
+
+        Returns
+        -------
+        UpkeepItem or None
+            Its item.
+        """
         return next((item for item in self.items if item.parameter.name == name), None)
 
     def use(self, name: str) -> float | None:

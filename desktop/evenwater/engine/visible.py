@@ -19,20 +19,64 @@ def _number(found: re.Match[str]) -> str:
 
 
 def visible(text: str) -> str:
-    """Return a text in one line, with the number of each sign in its place that nobody would see."""
+    """Return a text in one line, with the number of each sign in its place that nobody would see.
+
+    Parameters
+    ----------
+    text : str
+        Any text.
+
+    Returns
+    -------
+    str
+        One line.
+    """
     return _UNSEEN.sub(_number, text)
 
 
 def printable(text: str) -> str:
-    """Return a text of several lines with the number of each sign in its place that nobody would see, or a terminal obey."""
+    """Return a text of several lines with the number of each sign in its place that nobody would see, or a terminal obey.
+
+    Parameters
+    ----------
+    text : str
+        Any text.
+
+    Returns
+    -------
+    str
+        The same lines.
+    """
     return "\n".join(visible(line) for line in text.split("\n"))
 
 
 def quoted(text: str) -> str:
-    """Return a text fit to stand in a sentence: ``visible``, and cut where it is long."""
+    """Return a text fit to stand in a sentence: ``visible``, and cut where it is long.
+
+    Parameters
+    ----------
+    text : str
+        Any text.
+
+    Returns
+    -------
+    str
+        At most ``LONGEST_QUOTE`` signs of it.
+    """
     return visible(text if len(text) <= LONGEST_QUOTE else f"{text[: LONGEST_QUOTE - 1]}…")
 
 
 def has_unseen(text: str) -> bool:
-    """Say whether a text has signs that nobody sees, but for tabs and ends of lines."""
+    """Say whether a text has signs that nobody sees, but for tabs and ends of lines.
+
+    Parameters
+    ----------
+    text : str
+        Any text.
+
+    Returns
+    -------
+    bool
+        Whether there are any.
+    """
     return any(found[0] not in _BLANK for found in _UNSEEN.finditer(text))

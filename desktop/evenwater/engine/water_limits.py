@@ -287,5 +287,16 @@ def evaporation_cap(q: CorrectionQuestion, per_ml: float) -> Cap | None:
 
 
 def is_limewater(q: CorrectionQuestion) -> bool:
-    """Return whether the additive is lime in water, saturated or thinner."""
+    """Return whether the additive is lime in water, saturated or thinner.
+
+    Parameters
+    ----------
+    q : CorrectionQuestion
+        The question.
+
+    Returns
+    -------
+    bool
+        False for a bottle, whatever is in it.
+    """
     return isinstance(q.additive, Dissolved) and any(p.chemical.formula == "Ca(OH)2" for p in q.additive.portions)

@@ -18,8 +18,10 @@ from evenwater.screens.rounds_jugs import UNSURE
 from evenwater.screens.rounds_room import Followed, Room, place_of
 from evenwater.screens.rounds_tests import due_at
 from evenwater.screens.shown import date_time, date_words, span
+from evenwater.screens.terms import term
 from evenwater.screens.views import Message
 from evenwater.screens.when import when_words
+from evenwater.wording import say, say_many
 
 PATH = "absence.until"
 NEVER = jug_words.NEVER_MADE_UP
@@ -85,7 +87,7 @@ def read_return(text: str, now: datetime) -> datetime | Message | None:
         if _DAY_MONTH.fullmatch(clean):
             said = when_words(Reason("when_day_or_month", {"text": text}))
         else:
-            said = f"“{text}” is not a date. Write it like 2026-12-20 or 2026-12-20 18:00."
+            said = say("“{text}” is not a date. Write it like 2026-12-20 or 2026-12-20 18:00.", text=text)
         return Message(said, PATH, "not_a_date")
     try:
         hour, minute = (23, 59) if match["hour"] is None else (int(match["hour"]), int(match["minute"]))
@@ -95,7 +97,7 @@ def read_return(text: str, now: datetime) -> datetime | Message | None:
     if back.timestamp() <= now.timestamp():
         return Message(words.sentence(Reason("back_already", {}, PATH)), PATH, "back_already")
     if back.timestamp() > now.timestamp() + _LONGEST.total_seconds():
-        return Message(f"“{text}” is more than a year away. Correct its year.", PATH, "too_far")
+        return Message(say("“{text}” is more than a year away. Correct its year.", text=text), PATH, "too_far")
     return back
 
 
@@ -129,13 +131,18 @@ def view(text: str, jugs: Sequence[Jug], room: Room, catalogue: Catalogue, now: 
     asked = [each for jug in known.values() if (each := _absent(jug, now)) is not None]
     found = absence(asked, tuple(_dues(room, jugs, catalogue)), now, back)
     return AbsenceView(
-        until=f"until {date_words(back)} {back:%H:%M}, {span((back.timestamp() - now.timestamp()) / 86400.0)} from now",
+        until=say(
+            "until {back} {clock}, {timestamp} from now",
+            back=date_words(back),
+            clock=f"{back:%H:%M}",
+            timestamp=span((back.timestamp() - now.timestamp()) / 86400.0),
+        ),
         headline=_headline(found, known, now),
         rows=tuple(_row(known[each.name], each, now) for each in found.fillings),
         unknown=tuple(_unknown(jug) for jug in jugs if jug.stock_id not in known and jug.per_day_ml > 0.0),
         overdue=_listed(each.what for each in found.overdue),
         due=_listed(f"{date_time(each.at.astimezone(now.tzinfo))}: {each.what}" for each in found.due),
-        rule=NEVER,
+        rule=say(NEVER),
     )
 
 
@@ -153,36 +160,44 @@ def _absent(jug: Jug, now: datetime) -> AbsentJug | None:
 
 def _unknown(jug: Jug) -> str:
     if jug.holds_ml is None:
-        return f"{jug.name}: say what it holds, then it can be reckoned with."
-    return f"{jug.name}: read its level, then it can be reckoned with."
+        return say("{jug}: say what it holds, then it can be reckoned with.", jug=jug.name)
+    return say("{jug}: read its level, then it can be reckoned with.", jug=jug.name)
 
 
 def _headline(found: Absence, jugs: dict[str, Jug], now: datetime) -> str:
     first = found.first_out
     if first is None or first.left_alone_until is None:
-        return "Every jug lasts until you are back." if found.fillings else "Nothing is known to be taken from any jug."
+        return (
+            say("Every jug lasts until you are back.")
+            if found.fillings
+            else say("Nothing is known to be taken from any jug.")
+        )
     out = _moment(first.left_alone_until, now)
     count = sum(each.left_alone_until is not None for each in found.fillings)
-    more = f" {count - 1} more run out too." if count > 1 else ""
-    return f"{jugs[first.name].name} runs out first, on {out}.{more}"
+    more = say(" {count} more run out too.", count=count - 1) if count > 1 else ""
+    return say("{jugs} runs out first, on {out}.{more}", jugs=jugs[first.name].name, out=out, more=more)
 
 
 def _row(jug: Jug, filling: Filling, now: datetime) -> FillRow:
     needed, level = volume(filling.needed_ml), volume(filling.level_ml)
-    why = f"{needed} are needed until you are back, {level} are in it."
+    why = say("{needed} are needed until you are back, {level} are in it.", needed=needed, level=level)
     if filling.left_alone_until is not None:
-        why += f" Left as it is, it runs out on {_moment(filling.left_alone_until, now)}."
-    if jug.contents.basis == UNSURE:
-        why += " Read its level first: far less is logged than the daily rate takes."
-    if filling.lasts_until is not None:
-        missed = "1 dose is" if filling.missed == 1 else f"{filling.missed} doses are"
-        why += (
-            f" Even full it lasts only until {_moment(filling.lasts_until, now)}; after that {missed} left out. Ask somebody to "
-            "refill it."
+        why += say(
+            " Left as it is, it runs out on {left_alone_until}.",
+            left_alone_until=_moment(filling.left_alone_until, now),
         )
-    what = f"Add {volume(filling.add_ml)}" if filling.add_ml > 0.0 else "Lasts"
+    if jug.contents.basis == UNSURE:
+        why += say(" Read its level first: far less is logged than the daily rate takes.")
+    if filling.lasts_until is not None:
+        why += say_many(
+            " Even full it lasts only until {lasts_until}; after that 1 dose is left out. Ask somebody to refill it.",
+            " Even full it lasts only until {lasts_until}; after that {n} doses are left out. Ask somebody to refill it.",
+            filling.missed,
+            lasts_until=_moment(filling.lasts_until, now),
+        )
+    what = say("Add {add}", add=volume(filling.add_ml)) if filling.add_ml > 0.0 else say("Lasts")
     if filling.add_ml <= 0.0 and filling.lasts_until is not None:
-        what = "Full, and too small"
+        what = say("Full, and too small")
     return FillRow(jug.stock_id, jug.name, what, why, filling.lasts_until is not None)
 
 
@@ -193,31 +208,62 @@ def _dues(room: Room, jugs: Sequence[Jug], catalogue: Catalogue) -> Iterator[Due
         parameter = catalogue.parameters.get(reading.parameter)
         if parameter is not None and reading.system_id in room.systems:
             place = place_of(room, reading.system_id)
-            yield Due(f"test {reading.parameter}, {place}", place, due_at(reading, parameter))
+            yield Due(
+                say("test {parameter}, {place}", parameter=term(reading.parameter), place=place),
+                place,
+                due_at(reading, parameter),
+            )
     for card in room.cards:
         # A card that is void, or hangs beside a plan, is the plan's or the rounds' matter.
         if not card.void and (card.system_id, card.parameter) not in planned:
             place = place_of(room, card.system_id)
-            yield Due(f"card {card.plan_id} for {card.parameter} is valid no longer, {place}", place, card.valid_until)
+            yield Due(
+                say(
+                    "card {plan_id} for {parameter} is valid no longer, {place}",
+                    plan_id=card.plan_id,
+                    parameter=term(card.parameter),
+                    place=place,
+                ),
+                place,
+                card.valid_until,
+            )
     for plan in room.plans:
         yield from _of_plan(plan, place_of(room, plan.system_id))
     for jug in jugs:
         if jug.contents.use_by is not None:
-            yield Due(f"the batch in {jug.name} is to be used up", jug.name, jug.contents.use_by)
+            yield Due(say("the batch in {jug} is to be used up", jug=jug.name), jug.name, jug.contents.use_by)
 
 
 def _of_plan(plan: Followed, place: str) -> Iterator[Due]:
     if plan.retest_at is not None:
-        yield Due(f"plan {plan.plan_id} asks to test {plan.parameter}, {place}", place, plan.retest_at)
+        yield Due(
+            say(
+                "plan {plan_id} asks to test {parameter}, {place}",
+                plan_id=plan.plan_id,
+                parameter=term(plan.parameter),
+                place=place,
+            ),
+            place,
+            plan.retest_at,
+        )
     if plan.ends_at is not None:
-        yield Due(f"plan {plan.plan_id} for {plan.parameter} ends with its card, {place}", place, plan.ends_at)
+        yield Due(
+            say(
+                "plan {plan_id} for {parameter} ends with its card, {place}",
+                plan_id=plan.plan_id,
+                parameter=term(plan.parameter),
+                place=place,
+            ),
+            place,
+            plan.ends_at,
+        )
 
 
 def _listed(said: Iterable[str]) -> tuple[str, ...]:
     found = tuple(said)
     if len(found) <= _MOST_LINES:
         return found
-    return (*found[:_MOST_LINES], f"and {len(found) - _MOST_LINES} more")
+    return (*found[:_MOST_LINES], say("and {found} more", found=len(found) - _MOST_LINES))
 
 
 def _moment(at: datetime, now: datetime) -> str:

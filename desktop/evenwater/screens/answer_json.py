@@ -13,7 +13,7 @@ from evenwater.engine.side_effects import side_effects
 from evenwater.engine.stock import Dissolved
 from evenwater.screens import plan_id, side_effect_lines, words
 from evenwater.screens.answer import BOTTLE, shown_of, view
-from evenwater.screens.shown import Shown
+from evenwater.screens.shown import Shown, unit_words
 
 Json = dict[str, Any]
 
@@ -131,7 +131,7 @@ def text(body: Mapping[str, Any], answer: Answer | None, now: datetime) -> str:
         return "\n".join(lines).replace("\u00a0", " ")
     if "result" in body:
         result = body["result"]
-        return f"{significant(result['value'], 6)} {words.unit_words(result['unit'])}"
+        return f"{significant(result['value'], 6)} {unit_words(result['unit'])}"
     if body["status"] == "refused":
         return "\n".join(": ".join(filter(None, ("Refused", r.get("field"), r["text"]))) for r in body["reasons"])
     return "Not a question Evenwater can read; see the messages."

@@ -2,40 +2,41 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import datetime
 
-from evenwater.engine.quantities import significant
 from evenwater.engine.reasons import Reason
 from evenwater.screens.room_words import sentence
-from evenwater.screens.shown import date_words, with_unit
+from evenwater.screens.shown import date_words, significant, with_unit
+from evenwater.screens.terms import listed
+from evenwater.wording import marked, say, say_all, say_many
 
 PRESENT = "present"
 _KINDS = {
-    PRESENT: "The log as it is now",
-    "daily": "Before the first edit of the day",
-    "before update": "Before an update of the program",
-    "before restoring": "Before a copy was restored",
+    PRESENT: marked("The log as it is now"),
+    "daily": marked("Before the first edit of the day"),
+    "before update": marked("Before an update of the program"),
+    "before restoring": marked("Before a copy was restored"),
 }
-_ENTRIES = {
-    "reading": ("reading", "readings"),
-    "dose": ("dose", "doses"),
-    "exchange": ("water exchange", "water exchanges"),
-    "note": ("note", "notes"),
-    "calibration": ("calibration", "calibrations"),
-    "batch": ("batch", "batches"),
+_ENTRIES: dict[str, Callable[[int], str]] = {
+    "reading": lambda n: say_many("{n}\u00a0reading", "{n}\u00a0readings", n),
+    "dose": lambda n: say_many("{n}\u00a0dose", "{n}\u00a0doses", n),
+    "exchange": lambda n: say_many("{n}\u00a0water exchange", "{n}\u00a0water exchanges", n),
+    "note": lambda n: say_many("{n}\u00a0note", "{n}\u00a0notes", n),
+    "calibration": lambda n: say_many("{n}\u00a0calibration", "{n}\u00a0calibrations", n),
+    "batch": lambda n: say_many("{n}\u00a0batch", "{n}\u00a0batches", n),
 }
 _CAUSES = {
-    "store.full": "the disk is full",
-    "store.read_only": "its folder is read-only",
-    "store.cannot_open": "its folder cannot be written to",
-    "store.io": "the disk does not answer",
-    "store.locked": "the log is busy in another window or program",
-    "store.damaged": "the log does not pass its check. Restore an older copy",
+    "store.full": marked("the disk is full"),
+    "store.read_only": marked("its folder is read-only"),
+    "store.cannot_open": marked("its folder cannot be written to"),
+    "store.io": marked("the disk does not answer"),
+    "store.locked": marked("the log is busy in another window or program"),
+    "store.damaged": marked("the log does not pass its check. Restore an older copy"),
 }
-KEPT = "The log as it is now is copied first. That copy can be restored in the same way."
-UNDO = "Restoring cannot be undone with Undo. Undo then takes back what was done before the copy was made."
+KEPT = marked("The log as it is now is copied first. That copy can be restored in the same way.")
+UNDO = marked("Restoring cannot be undone with Undo. Undo then takes back what was done before the copy was made.")
 
 
 @dataclass(frozen=True)
@@ -74,7 +75,7 @@ def row(
     """
     said = sentence(fault) if fault is not None else "" if holds is None else _holds(*holds)
     size = with_unit(significant(max(size_bytes, 1000) / 1e6, 2), "MB")
-    return CopyRow(moment(made), _KINDS.get(kind, kind), said, size, fault is None)
+    return CopyRow(moment(made), say_all(_KINDS.get(kind, kind)), said, size, fault is None)
 
 
 def moment(made: datetime) -> str:
@@ -83,8 +84,11 @@ def moment(made: datetime) -> str:
 
 
 def _holds(systems: int, entries: int, newest: datetime | None) -> str:
-    parts = [_count(systems, "system", "systems"), _count(entries, "entry", "entries")]
-    return ", ".join(parts) + (f" up to {moment(newest)}" if newest is not None else "")
+    parts = [
+        say_many("{n}\u00a0system", "{n}\u00a0systems", systems),
+        say_many("{n}\u00a0entry", "{n}\u00a0entries", entries),
+    ]
+    return ", ".join(parts) + (say(" up to {newest}", newest=moment(newest)) if newest is not None else "")
 
 
 def lost(entries: Mapping[str, int], edits: int, cards: int) -> str:
@@ -102,60 +106,72 @@ def lost(entries: Mapping[str, int], edits: int, cards: int) -> str:
     str
         Sentences.
     """
-    parts = [_count(number, *_ENTRIES.get(kind, (kind, kind))) for kind, number in entries.items()]
+    parts = [
+        _ENTRIES[kind](number) if kind in _ENTRIES else f"{number}\u00a0{kind}" for kind, number in entries.items()
+    ]
     if edits:
-        parts.append(_count(edits, "change", "changes") + " of systems, jugs, pumps or corrections")
-    text = f"From the log would go: {_listed(parts)}." if parts else "Nothing that the log holds now would go."
+        parts.append(
+            say_many("{n}\u00a0change", "{n}\u00a0changes", edits) + say(" of systems, jugs, pumps or corrections")
+        )
+    text = (
+        say("From the log would go: {parts}.", parts=_listed(parts))
+        if parts
+        else say("Nothing that the log holds now would go.")
+    )
     if cards:
-        text += f" {_count(cards, 'card', 'cards')} in use would be void: take {'it' if cards == 1 else 'them'} down."
+        text += say_many(
+            " {cards} in use would be void: take it down.",
+            " {cards} in use would be void: take them down.",
+            cards,
+            cards=say_many("{n}\u00a0card", "{n}\u00a0cards", cards),
+        )
     return text
 
 
 def asked(made: str) -> str:
     """Return the question before a copy is restored, from when it was made in words."""
-    return f"Restore the copy of {made}?"
+    return say("Restore the copy of {made}?", made=made)
 
 
 def offered(made: str) -> str:
     """Return the words of the button on the page of a damaged log."""
-    return f"&Restore the copy of {made}"
+    return say("&Restore the copy of {made}", made=made)
 
 
 def damaged(made: str, newest: str) -> str:
     """Return what restoring means for a log that cannot be opened; ``newest`` are the words of what the copy holds."""
-    return (
-        f"The copy of {made} holds {newest}. What was noted after that is lost. The damaged file is kept beside the copies. "
-        "Close every other window of this log first."
+    return say(
+        "The copy of {made} holds {newest}. What was noted after that is lost. The damaged file is kept beside the copies. Close every other window of this log first.",
+        made=made,
+        newest=newest,
     )
 
 
 def restored(made: str, kept: str) -> str:
     """Return what was done, from when the copy was made in words and the name of the copy of the log as it was."""
-    return f"The copy of {made} is restored. The log as it was is kept as {kept}."
+    return say("The copy of {made} is restored. The log as it was is kept as {kept}.", made=made, kept=kept)
 
 
 def carried(place: str) -> str:
     """Return that a copy was written to a place."""
-    return f"Saved as {place}."
+    return say("Saved as {place}.", place=place)
 
 
 def where(folder: str) -> str:
     """Return where the copies lie and when one is made."""
-    return (
-        f"Copies lie in {folder}. One is made before the first edit of a day, and the last ten of these are kept; "
-        "besides, one before each update and before each restoration, which stay. A disk can fail: save a copy elsewhere now and then."
+    return say(
+        "Copies lie in {folder}. One is made before the first edit of a day, and the last ten of these are kept; besides, one before each update and before each restoration, which stay. A disk can fail: save a copy elsewhere now and then.",
+        folder=folder,
     )
 
 
 def no_copy(reason: Reason) -> str:
-    """Return why there is no copy of the day."""
-    cause = _CAUSES.get(reason.code, "it could not be written")
-    return f"No copy of the log could be made today: {cause}."
-
-
-def _count(number: int, one: str, many: str) -> str:
-    return f"{number}\u00a0{one if number == 1 else many}"
+    """Return why there is no copy of the day, or that the log itself is read from one."""
+    if reason.code == "store.from_copy":
+        return sentence(reason)
+    cause = say_all(_CAUSES.get(reason.code, say("it could not be written")))
+    return say("No copy of the log could be made today: {cause}.", cause=cause)
 
 
 def _listed(parts: list[str]) -> str:
-    return parts[0] if len(parts) == 1 else f"{', '.join(parts[:-1])} and {parts[-1]}"
+    return listed(parts)

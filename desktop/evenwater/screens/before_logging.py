@@ -17,7 +17,9 @@ from evenwater.engine.reader import Ok, read
 from evenwater.screens import logbook
 from evenwater.screens.logbook import Taken, Values
 from evenwater.screens.shown import Shown, date_time
+from evenwater.screens.terms import term
 from evenwater.screens.views import Message, Offer
+from evenwater.wording import say
 
 AGAIN, FLAT, TOO_MUCH = "again", "flat", "too_much"
 # So many equal readings in a row are more likely copied than tested; common practice, no source.
@@ -98,10 +100,10 @@ def _again(taken: Taken, earlier: Sequence[tuple[Taken, str]], interval: timedel
         return None
     for before, words in earlier:
         if abs(_utc(taken.at) - _utc(before.at)) < interval:
-            by = f" by {before.who}" if before.who else ""
+            by = say(" by {who}", who=before.who) if before.who else ""
             when = f"{before.at:%H:%M}" if before.at.date() == taken.at.date() else date_time(before.at)
-            text = f"{words}, was given at {when}{by}. Is this another one?"
-            return Message(text, "", AGAIN, (Offer("Yes, log it too", "", ""),))
+            text = say("{words}, was given at {when}{by}. Is this another one?", words=words, when=when, by=by)
+            return Message(text, "", AGAIN, (Offer(say("Yes, log it too"), "", ""),))
     return None
 
 
@@ -112,9 +114,11 @@ def _flat(taken: Taken, earlier: Sequence[tuple[Taken, str]]) -> Message | None:
     before = [(one, words) for one, words in earlier if _utc(one.at) < _utc(taken.at)][: IN_A_ROW - 1]
     if len(before) < IN_A_ROW - 1 or any(one.value != taken.value for one, _ in before):
         return None
-    when = " and ".join(date_time(one.at) for one, _ in reversed(before))
-    text = f"{before[0][1]}, was read on {when} as well. Was it tested again, with fresh reagent?"
-    return Message(text, "", FLAT, (Offer("Yes, it was tested again", "", ""),))
+    when = say(" and ").join(date_time(one.at) for one, _ in reversed(before))
+    text = say(
+        "{before}, was read on {when} as well. Was it tested again, with fresh reagent?", before=before[0][1], when=when
+    )
+    return Message(text, "", FLAT, (Offer(say("Yes, it was tested again"), "", ""),))
 
 
 def _too_much(taken: Taken, rises: Sequence[Rises]) -> Message | None:
@@ -124,12 +128,15 @@ def _too_much(taken: Taken, rises: Sequence[Rises]) -> Message | None:
         hard = one.parameter.canonical(one.parameter.rise_hard)
         if one.this > 0.0 and most > hard * (1.0 + 1e-9):
             name, given = one.parameter.name, one.shown.rise(most)
-            with_plan = ", the plan that is followed included" if one.planned > 0.0 else ""
-            text = (
-                f"With this, {name} rises by {given} within 24 hours{with_plan}; the most is {one.shown.rise(hard)}. If it was "
-                f"really given: log it, stop the pump, and test {name}."
+            with_plan = say(", the plan that is followed included") if one.planned > 0.0 else ""
+            text = say(
+                "With this, {name} rises by {given} within 24 hours{with_plan}; the most is {hard}. If it was really given: log it, stop the pump, and test {name}.",
+                name=term(name),
+                given=given,
+                with_plan=with_plan,
+                hard=one.shown.rise(hard),
             )
-            return Message(text, "", TOO_MUCH, (Offer("It was given, log it", "", ""),))
+            return Message(text, "", TOO_MUCH, (Offer(say("It was given, log it"), "", ""),))
     return None
 
 

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import UTC, datetime, timedelta
 
 from evenwater.screens.shown import date_words, span
+from evenwater.wording import say
 
 # Two changes are always further apart than a step.
 _LOOKS_AHEAD, _STEP = 53, timedelta(days=7)
@@ -70,12 +71,27 @@ def clock_words(change: ClockChange | None) -> str:
         return ""
     on = change.by > timedelta(0)
     by = span(abs(change.by) / _DAY)
-    how, comes = ("go on", "later") if on else ("go back", "earlier")
-    begin = f"On {date_words(change.at)} the clocks on the wall {how} by {by}; those of the pumps do not. "
-    then = f"No dose is left out and none comes twice, but each comes {by} {comes} by the wall, and so do the quiet hours. "
-    again = "Set the pumps' clocks by the wall the next day"
+    how, comes = (say("go on"), say("later")) if on else (say("go back"), say("earlier"))
+    begin = say(
+        "On {at} the clocks on the wall {how} by {by}; those of the pumps do not. ",
+        at=date_words(change.at),
+        how=how,
+        by=by,
+    )
+    then = say(
+        "No dose is left out and none comes twice, but each comes {by} {comes} by the wall, and so do the quiet hours. ",
+        by=by,
+        comes=comes,
+    )
+    again = say("Set the pumps' clocks by the wall the next day")
     return (
         f"{begin}{then}{again}."
         if on
-        else f"{begin}{then}{again}: stop the pumps for the {by} that they then show twice."
+        else say(
+            "{begin}{then}{again}: stop the pumps for the {by} that they then show twice.",
+            begin=begin,
+            then=then,
+            again=again,
+            by=by,
+        )
     )

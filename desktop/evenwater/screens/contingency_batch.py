@@ -5,21 +5,33 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from evenwater.engine.correction import Answer
-from evenwater.engine.quantities import figure, significant
 from evenwater.engine.stock import Dissolved, Portion, made_per_litre
 from evenwater.screens.contingency_views import PHONE, ContingencyCard, Step, WriteIn, apart, identity
-from evenwater.screens.dose_card import strength_words
-from evenwater.screens.shown import dose, with_unit
+from evenwater.screens.dose_card import label_words, strength_words
+from evenwater.screens.shown import dose, figure, significant, with_unit
+from evenwater.screens.terms import term
 from evenwater.screens.views import CardView, DoseRow
+from evenwater.wording import marked, say, say_all
 
-NEW_BATCH = "A new batch goes into the jug"
-_VOID = "this plan is void. Leave the pump off. Take this card and the dose card down. Call the keeper."
-_ROOM_FOR = ((150.0, "three quarters"), (600.0, "half"))
+NEW_BATCH = marked("A new batch goes into the jug")
+_VOID = marked("this plan is void. Leave the pump off. Take this card and the dose card down. Call the keeper.")
+_ROOM_FOR = ((150.0, marked("three quarters")), (600.0, marked("half")))
 """Up to how many grams in a litre a jug may be filled how far."""
-_MIXED = WriteIn("What was mixed", ("Date", "Weighed", "Made up to", "Initials"), 4)
-_OPENED = WriteIn("Bottles that were opened", ("Date", "Use by", "Words compared", "Initials"), 4)
-_PRIME = Step("Then", "Run the pump into a cup until liquid comes without air. Do not pour the cup into the tank.")
-_START = Step("At the end", "Start the pump as it was set. The doses stay the same; those in between are not made up.")
+_MIXED = WriteIn(
+    marked("What was mixed"), (marked("Date"), marked("Weighed"), marked("Made up to"), marked("Initials")), 4
+)
+_OPENED = WriteIn(
+    marked("Bottles that were opened"),
+    (marked("Date"), marked("Use by"), marked("Words compared"), marked("Initials")),
+    4,
+)
+_PRIME = Step(
+    marked("Then"), marked("Run the pump into a cup until liquid comes without air. Do not pour the cup into the tank.")
+)
+_START = Step(
+    marked("At the end"),
+    marked("Start the pump as it was set. The doses stay the same; those in between are not made up."),
+)
 
 
 def new_batch(answer: Answer, base: CardView) -> ContingencyCard:
@@ -39,23 +51,23 @@ def new_batch(answer: Answer, base: CardView) -> ContingencyCard:
     """
     additive = answer.question.additive
     if not isinstance(additive, Dissolved):
-        return _bottle(base)
+        return _bottle(base, label_words(answer))
     saturated = additive.saturated
     return ContingencyCard(
-        title=NEW_BATCH,
-        use_when="Use this card when the jug is filled again, to exactly this strength.",
+        title=say(NEW_BATCH),
+        use_when=say("Use this card when the jug is filled again, to exactly this strength."),
         identity=identity(base),
         cautions=base.cautions,
         emergency=base.emergency,
         steps=tuple(_limewater(additive) if saturated else _mixing(additive)),
         rows=tuple(_weighed(additive)),
         limits=(
-            f"Another salt, another hydrate, another purity or other grams: {_VOID}",
-            "Never add the rest of an old batch of another strength.",
+            say("Another salt, another hydrate, another purity or other grams: {void}", void=say(_VOID)),
+            say("Never add the rest of an old batch of another strength."),
         ),
-        facts=(("Strength", strength_words(additive)), *apart(base)),
-        phone=PHONE,
-        write_in=_MIXED,
+        facts=((say("Strength"), strength_words(additive)), *apart(base)),
+        phone=say(PHONE),
+        write_in=say_all(_MIXED),
         first=True,
     )
 
@@ -64,80 +76,94 @@ def _mixing(batch: Dissolved) -> Iterator[Step]:
     many = bool(batch.also)
     litres = _litres(batch.made_up_l)
     yield from _trained(batch)
-    yield Step("Before", "Stop the pump. Take the line out of the jug. Rinse the jug with fresh water.")
+    yield Step(say("Before"), say("Stop the pump. Take the line out of the jug. Rinse the jug with fresh water."))
     yield Step(
-        "Before",
-        f"Compare the words on the bag{'s' if many else ''} with the names above, the water of the hydrate too.",
+        say("Before"),
+        say("Compare the words on the bags with the names above, the water of the hydrate too.")
+        if many
+        else say("Compare the words on the bag with the names above, the water of the hydrate too."),
     )
-    yield Step("First", f"Fill the jug {_share(batch)} full with cool, purified fresh water.")
+    yield Step(say("First"), say("Fill the jug {batch} full with cool, purified fresh water.", batch=_share(batch)))
     yield Step(
-        "Then",
-        f"Weigh what the row{'s' if many else ''} for {litres} say{'' if many else 's'}. Do not measure by the spoon.",
+        say("Then"),
+        say("Weigh what the rows for {litres} say. Do not measure by the spoon.", litres=litres)
+        if many
+        else say("Weigh what the row for {litres} says. Do not measure by the spoon.", litres=litres),
     )
     yield Step(
-        "Then", f"Put the salt{'s' if many else ''} into the water slowly, stirring. Never pour water onto the salt."
+        say("Then"),
+        say("Put the salts into the water slowly, stirring. Never pour water onto the salt.")
+        if many
+        else say("Put the salt into the water slowly, stirring. Never pour water onto the salt."),
     )
-    yield Step("Then", "Let it come to the warmth of the room.")
-    yield Step("Then", f"Fill up to {litres} with the same water. Stir.")
+    yield Step(say("Then"), say("Let it come to the warmth of the room."))
+    yield Step(say("Then"), say("Fill up to {litres} with the same water. Stir.", litres=litres))
     yield Step(
-        "Look", "Nothing may lie on the ground, nothing may float, it must be clear. If not: stir longer, do not heat."
+        say("Look"),
+        say("Nothing may lie on the ground, nothing may float, it must be clear. If not: stir longer, do not heat."),
     )
-    yield Step("Look", "Still not clear after an hour: do not use it. Call the keeper.")
+    yield Step(say("Look"), say("Still not clear after an hour: do not use it. Call the keeper."))
     yield from _finish(batch)
 
 
 def _limewater(batch: Dissolved) -> Iterator[Step]:
     litres = _litres(batch.made_up_l)
     yield from _trained(batch)
-    yield Step("Before", "Stop the pump. Take the line out of the jug.")
-    yield Step("Before", "Compare the words on the bag with the name above.")
-    yield Step("First", f"Fill the jug with {litres} of purified fresh water.")
-    yield Step("Then", "Put in what the row says, without raising dust. Stir for a minute. Close the jug.")
-    yield Step("Then", "Let it settle over night. Some must lie on the ground: it is more than can dissolve.")
-    yield Step("Look", "The water above must be clear. Put the line into the clear water, well above the ground.")
+    yield Step(say("Before"), say("Stop the pump. Take the line out of the jug."))
+    yield Step(say("Before"), say("Compare the words on the bag with the name above."))
+    yield Step(say("First"), say("Fill the jug with {litres} of purified fresh water.", litres=litres))
+    yield Step(say("Then"), say("Put in what the row says, without raising dust. Stir for a minute. Close the jug."))
+    yield Step(say("Then"), say("Let it settle over night. Some must lie on the ground: it is more than can dissolve."))
+    yield Step(
+        say("Look"), say("The water above must be clear. Put the line into the clear water, well above the ground.")
+    )
     yield from _finish(batch)
 
 
 def _trained(batch: Dissolved) -> Iterator[Step]:
     if batch.restricted:
-        yield Step("Before", "Go on only if you are trained for this chemical. If not: stop the pump, call the keeper.")
+        yield Step(
+            say("Before"),
+            say("Go on only if you are trained for this chemical. If not: stop the pump, call the keeper."),
+        )
 
 
 def _share(batch: Dissolved) -> str:
     """Say how full the jug may be before the salt goes in, so that it never passes the mark. Common practice, no source."""
     made = made_per_litre(batch)
-    return next((words for most, words in _ROOM_FOR if made <= most), "a third")
+    return next((words for most, words in say_all(_ROOM_FOR) if made <= most), say("a third"))
 
 
 def _finish(batch: Dissolved) -> Iterator[Step]:
-    word = f", the word {batch.signal_word.upper()}" if batch.signal_word else ""
-    yield Step("Label", f"Write on the jug: name, strength, the date of today{word}.")
-    yield _PRIME
-    yield _START
+    word = say(", the word {signal_word}", signal_word=term(batch.signal_word.upper())) if batch.signal_word else ""
+    yield Step(say("Label"), say("Write on the jug: name, strength, the date of today{word}.", word=word))
+    yield say_all(_PRIME)
+    yield say_all(_START)
 
 
-def _bottle(base: CardView) -> ContingencyCard:
-    # The dose card's own words of the label, without the code of the jug that is empty now.
-    said = base.strength.partition(": ")[2].partition(". ")[0].removesuffix(".")
+def _bottle(base: CardView, said: str) -> ContingencyCard:
     return ContingencyCard(
-        title=NEW_BATCH,
-        use_when="Use this card when a new bottle is opened, with exactly these words on its label.",
+        title=say(NEW_BATCH),
+        use_when=say("Use this card when a new bottle is opened, with exactly these words on its label."),
         identity=identity(base),
         cautions=base.cautions,
         emergency=base.emergency,
         steps=(
-            Step("Before", "Stop the pump."),
-            Step("Before", f"Compare the label, word for word and number for number. It must say: {said}."),
-            Step("First", "Look at the date on the bottle. Look that nothing lies on the ground of it."),
-            Step("Then", "Fill it in as it is. Do not thin it."),
-            Step("Label", "Write on the jug: name, the words above, the date of today."),
-            _PRIME,
-            _START,
+            Step(say("Before"), say("Stop the pump.")),
+            Step(
+                say("Before"),
+                say("Compare the label, word for word and number for number. It must say: {said}.", said=said),
+            ),
+            Step(say("First"), say("Look at the date on the bottle. Look that nothing lies on the ground of it.")),
+            Step(say("Then"), say("Fill it in as it is. Do not thin it.")),
+            Step(say("Label"), say("Write on the jug: name, the words above, the date of today.")),
+            say_all(_PRIME),
+            say_all(_START),
         ),
-        limits=(f"Another name, another number or another unit on the label: {_VOID}",),
+        limits=(say("Another name, another number or another unit on the label: {void}", void=say(_VOID)),),
         facts=apart(base),
-        phone=PHONE,
-        write_in=_OPENED,
+        phone=say(PHONE),
+        write_in=say_all(_OPENED),
         first=True,
     )
 
@@ -154,12 +180,22 @@ def _row(batch: Dissolved, portion: Portion, litres: float) -> DoseRow:
     share = litres / batch.made_up_l
     # Of lime twice what dissolves: some turns to chalk, and the ground must never run out. Common practice, no source.
     grams = portion.grams * share * (2.0 if batch.saturated else 1.0)
-    pure = "" if portion.purity == 1.0 else f", {with_unit(figure(100.0 * portion.purity, 2), '%')} pure"
-    when = f"For {_litres(litres)}" if batch.saturated else f"To make {_litres(litres)}"
-    made = (
-        "More than dissolves, so that some stays on the ground" if batch.saturated else f"Made up to {_litres(litres)}"
+    pure = (
+        ""
+        if portion.purity == 1.0
+        else say(", {purity} pure", purity=with_unit(figure(100.0 * portion.purity, 2), "%"))
     )
-    return DoseRow(when, _mass(grams, 3 if batch.saturated else 4), f"{portion.chemical.tall_man}{pure}", made)
+    when = (
+        say("For {litres}", litres=_litres(litres))
+        if batch.saturated
+        else say("To make {litres}", litres=_litres(litres))
+    )
+    made = (
+        say("More than dissolves, so that some stays on the ground")
+        if batch.saturated
+        else say("Made up to {litres}", litres=_litres(litres))
+    )
+    return DoseRow(when, _mass(grams, 3 if batch.saturated else 4), f"{term(portion.chemical.tall_man)}{pure}", made)
 
 
 def _mass(grams: float, digits: int) -> str:

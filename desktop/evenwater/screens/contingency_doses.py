@@ -13,10 +13,11 @@ from itertools import pairwise
 from evenwater.engine.caps import caps
 from evenwater.engine.correction import Answer, Refused, solve
 from evenwater.engine.limits import pace
-from evenwater.engine.quantities import figure, round_down, to_canonical
+from evenwater.engine.quantities import round_down, to_canonical
 from evenwater.engine.question import CorrectionQuestion, Pump
 from evenwater.screens.answer import shown_of
-from evenwater.screens.shown import with_unit
+from evenwater.screens.shown import figure, with_unit
+from evenwater.wording import marked, say, say_all
 
 GAP_DAYS = 2.0
 """How long nothing was dosed when two days were missed [day]."""
@@ -37,13 +38,13 @@ class Tool:
 
 # The usual graduations, from memory; nobody pours more than a litre at a time by hand.
 TOOLS = (
-    Tool("syringe", 1.0, 0.05),
-    Tool("syringe", 5.0, 0.2),
-    Tool("syringe", 10.0, 0.5),
-    Tool("syringe", 20.0, 1.0),
-    Tool("syringe", 60.0, 1.0),
-    Tool("measuring cylinder", 250.0, 5.0),
-    Tool("measuring cylinder", 1000.0, 10.0),
+    Tool(marked("syringe"), 1.0, 0.05),
+    Tool(marked("syringe"), 5.0, 0.2),
+    Tool(marked("syringe"), 10.0, 0.5),
+    Tool(marked("syringe"), 20.0, 1.0),
+    Tool(marked("syringe"), 60.0, 1.0),
+    Tool(marked("measuring cylinder"), 250.0, 5.0),
+    Tool(marked("measuring cylinder"), 1000.0, 10.0),
 )
 
 
@@ -284,10 +285,10 @@ def _holds(question: CorrectionQuestion, dose_ml: float) -> bool:
 def _with(question: CorrectionQuestion, per_day: int, tool: Tool | None) -> CorrectionQuestion:
     """Return a question in which a person pours: as fast as need be, but only to the marks of a tool."""
     mark = None if tool is None else tool.mark_ml
-    hand = Pump(60_000.0, None, mark, 1.0, per_day, "by hand")
+    hand = Pump(60_000.0, None, mark, 1.0, per_day, say("by hand"))
     return replace(question, pump=hand)
 
 
 def _tool_for(dose_ml: float) -> Tool | None:
     """Return the smallest tool that holds a dose at once."""
-    return next((tool for tool in TOOLS if dose_ml <= tool.holds_ml), None)
+    return next((tool for tool in say_all(TOOLS) if dose_ml <= tool.holds_ml), None)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass
 
 from evenwater.screens.views import CardView, DoseRow
+from evenwater.wording import marked, say
 
 
 @dataclass(frozen=True)
@@ -77,7 +78,7 @@ class ContingencySet:
 
 
 # The last words stay together, in front of the line for the number.
-PHONE = "The keeper's\u00a0telephone:"
+PHONE = marked("The keeper's\u00a0telephone:")
 
 
 def identity(card: CardView) -> Identity:
@@ -87,10 +88,12 @@ def identity(card: CardView) -> Identity:
         plan_id=card.plan_id,
         issued=card.issued,
         valid_until=card.valid_until,
-        belongs="Goes with the dose card of this plan. After its last day: give nothing, test daily, call the keeper.",
+        belongs=say(
+            "Goes with the dose card of this plan. After its last day: give nothing, test daily, call the keeper."
+        ),
     )
 
 
 def apart(card: CardView) -> tuple[tuple[str, str], ...]:
     """Return what a dose card says must be kept apart, as a fact; none where it says nothing."""
-    return (("Keep apart", card.separation),) if card.separation else ()
+    return ((say("Keep apart"), card.separation),) if card.separation else ()

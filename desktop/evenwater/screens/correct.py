@@ -8,11 +8,11 @@ from dataclasses import dataclass
 from datetime import UTC, datetime
 from typing import Any
 
-from evenwater.engine import intake
+from evenwater.engine import intake, quantities
 from evenwater.engine.catalogue import Catalogue, Parameter
 from evenwater.engine.correction import Answer, solve
 from evenwater.engine.fields import NET_VOLUME
-from evenwater.engine.quantities import Entered, Typed, Water, figure, from_canonical, significant, to_canonical
+from evenwater.engine.quantities import Entered, Typed, Water, from_canonical, to_canonical
 from evenwater.engine.question import VOLUME_UNCERTAINTY
 from evenwater.engine.reader import Ok, read
 from evenwater.engine.units import KINDS
@@ -21,8 +21,10 @@ from evenwater.screens.answer import BOTTLE as BOTTLE_CAUTIONS
 from evenwater.screens.answer import headline, shown_of, view
 from evenwater.screens.ramp import chart
 from evenwater.screens.shelf import BOTTLE, additive_table, contents_of, filled
-from evenwater.screens.shown import Shown, with_unit
+from evenwater.screens.shown import Shown, figure, significant, with_unit
+from evenwater.screens.terms import term, terms
 from evenwater.screens.views import AnswerView, CardView, ChartView
+from evenwater.wording import say, say_all
 
 Values = Mapping[str, Typed]
 
@@ -64,8 +66,12 @@ class Plan:
         q = self.answer.question
         shown = shown_of(q)
         number, unit = headline(self.answer.doses)
-        return (
-            f"{q.parameter.name} from {shown.value(q.measured)} to {shown.value(q.target)}, {with_unit(number, unit)}"
+        return say(
+            "{parameter} from {measured} to {target}, {number}",
+            parameter=term(q.parameter.name),
+            measured=shown.value(q.measured),
+            target=shown.value(q.target),
+            number=with_unit(number, unit),
         )
 
     def card(self, now: datetime, mixed_on: str, draft: str, batch_id: str = "") -> CardView:
@@ -90,7 +96,7 @@ class Plan:
         unit = f"{shown_of(q).rise_unit} per day"
         wanted = from_canonical((q.target - q.start) / days, f"{q.parameter.kind} per day", unit, q.system.water)
         grain = 10.0 ** (math.floor(math.log10(wanted)) - 2)
-        return Typed(significant(math.floor(wanted / grain + 1e-9) * grain, 3), unit)
+        return Typed(quantities.significant(math.floor(wanted / grain + 1e-9) * grain, 3), unit)
 
 
 @dataclass(frozen=True)
@@ -182,16 +188,22 @@ def hints(parameter: Parameter, system: Values, unit: str) -> dict[str, str]:
     shown = Shown(parameter, unit, water(system))
     low, high = (shown.number(parameter.canonical(v)) for v in parameter.range_kept)
     digits = 5 if unit.startswith("SG") else 3
-    kept = f"{significant(low, digits)} to {with_unit(significant(high, digits), shown.unit_words)}"
+    kept = say(
+        "{low} to {high}", low=significant(low, digits), high=with_unit(significant(high, digits), shown.unit_words)
+    )
     recommended, hard = (parameter.canonical(v) for v in (parameter.rise_recommended, parameter.rise_hard))
     return {
         "system.net_volume": _volume_hint(system),
-        "system.volume_uncertainty": "half of a 95 % range",
-        "change.measured": f"usual kit within {shown.rise(parameter.canonical(parameter.kit_accuracy), 2)}",
-        "change.target": f"usually kept: {kept}",
-        "change.fastest_rise": f"usual {_bare(shown, recommended)}, most {shown.rise(hard)}",
-        "change.daily_use": "what the animals take in a day",
-        "additive.purity": "100 % when the bag does not say",
+        "system.volume_uncertainty": say("half of a 95 % range"),
+        "change.measured": say(
+            "usual kit within {kit_accuracy}", kit_accuracy=shown.rise(parameter.canonical(parameter.kit_accuracy), 2)
+        ),
+        "change.target": say("usually kept: {kept}", kept=kept),
+        "change.fastest_rise": say(
+            "usual {recommended}, most {hard}", recommended=_bare(shown, recommended), hard=shown.rise(hard)
+        ),
+        "change.daily_use": say("what the animals take in a day"),
+        "additive.purity": say("100 % when the bag does not say"),
     }
 
 
@@ -228,13 +240,20 @@ def _bare(shown: Shown, rise: float) -> str:
     return shown.rise(rise).split("\u00a0")[0]
 
 
-def volume_words(system: Values) -> str:
+def volume_sentence(system: Values) -> str:
+    """Return the net volume and how well it is known, for a card."""
+    return say("Net volume {volume}.", volume=volume_words(system, net=False))
+
+
+def volume_words(system: Values, *, net: bool = True) -> str:
     """Return the net volume and how well it is known, for the head of the sheet.
 
     Parameters
     ----------
     system : mapping of str to Typed
         The system's fields.
+    net : bool
+        Whether to say that it is the net volume.
 
     Returns
     -------
@@ -243,13 +262,16 @@ def volume_words(system: Values) -> str:
     """
     entered = _volume(system)
     if entered is None:
-        return "net volume not known yet"
+        return say("net volume not known yet") if net else say("volume not known yet")
     typed_volume = with_unit(figure(float(entered.number), 6), KINDS["volume"].unit(entered.unit).shown)
     words = " ".join(filter(None, (typed_volume, _in_litres(entered))))
     known = system.get("volume_known", Typed("")).text
     share = system.get("volume_uncertainty", Typed("")).text.strip() or _usual_share(system)
-    said = f", {dose_card.KNOWN_WORDS[known]}" if known in dose_card.KNOWN_WORDS else ""
-    return f"{words} net{said}, within {with_unit(share.removesuffix('%').strip(), '%')}"
+    said = f", {say_all(dose_card.KNOWN_WORDS[known])}" if known in dose_card.KNOWN_WORDS else ""
+    within = with_unit(share.removesuffix("%").strip(), "%")
+    if net:
+        return say("{words} net{said}, within {share}", words=words, said=said, share=within)
+    return say("{words}{said}, within {share}", words=words, said=said, share=within)
 
 
 def cautions(batch: Values, catalogue: Catalogue) -> tuple[str, ...]:
@@ -268,12 +290,12 @@ def cautions(batch: Values, catalogue: Catalogue) -> tuple[str, ...]:
         Sentences, the signal word of the chemical first; none before something is chosen.
     """
     if contents_of(batch) == BOTTLE:
-        return BOTTLE_CAUTIONS
+        return say_all(BOTTLE_CAUTIONS)
     named = (batch.get(name, Typed("")).text for name in ("chemical", "also_chemical"))
     chemicals = [catalogue.chemicals[name] for name in named if name in catalogue.chemicals]
     words = [c.signal_word for c in chemicals if c.signal_word]
-    first = ("Danger." if "Danger" in words else f"{words[0]}.",) if words else ()
-    return first + tuple(dict.fromkeys(line for chemical in chemicals for line in chemical.cautions))
+    first = (say("Danger.") if "Danger" in words else f"{term(words[0])}.",) if words else ()
+    return first + tuple(dict.fromkeys(line for chemical in chemicals for line in terms(chemical.cautions)))
 
 
 def question_text(raw: Mapping[str, Any]) -> dict[str, Any]:
@@ -322,7 +344,7 @@ def _in_litres(volume: Entered) -> str:
 
 def _volume_hint(system: Values) -> str:
     volume = _volume(system)
-    return (_in_litres(volume) if volume is not None else "") or "water only: no rock, no sand"
+    return (_in_litres(volume) if volume is not None else "") or say("water only: no rock, no sand")
 
 
 def _usual_share(system: Values) -> str:

@@ -12,10 +12,11 @@ from numpy.typing import NDArray
 from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.quantities import Typed, Water, to_canonical
 from evenwater.screens.csv_choices import ReadRow
-from evenwater.screens.csv_words import counted, cut
+from evenwater.screens.csv_words import cut
 from evenwater.screens.csv_writing import row_of
 from evenwater.screens.logbook import READING, Taken
 from evenwater.screens.views import Floats
+from evenwater.wording import say, say_many
 
 # Two sums of the same figure may differ in the last digits of a float; two figures that anybody writes never do.
 _SAME = 1e-9
@@ -173,8 +174,10 @@ def says(row: ReadRow, noted: Iterable[tuple[datetime, Typed, float | None]], ca
 def button_words(number: int, system: str) -> str:
     """Return what the button of the import says."""
     if not number:
-        return f"Import into {cut(system)}"
-    return f"Import {counted(number, 'reading', 'readings')} into {cut(system)}"
+        return say("Import into {system}", system=cut(system))
+    return say(
+        "Import {number} into {system}", number=say_many("{n} reading", "{n} readings", number), system=cut(system)
+    )
 
 
 def there_words(number: int, of: int) -> str:
@@ -182,17 +185,18 @@ def there_words(number: int, of: int) -> str:
     if not number:
         return ""
     if number == of:
-        return "Every reading is in the log already." if of > 1 else "The reading is in the log already."
-    return f"{number} {'is' if number == 1 else 'are'} in the log already."
+        return say_many("The reading is in the log already.", "Every reading is in the log already.", of)
+    return say_many("{n} is in the log already.", "{n} are in the log already.", number)
 
 
 def done_words(new: int, of: int) -> str:
     """Return what an import has done with so many readings."""
     if not new:
-        return f"Nothing was imported. {there_words(of, of)}".strip()
-    undo = f"Undo takes {'it' if new == 1 else 'them'} out again."
-    return " ".join(filter(None, (f"Imported {counted(new, 'reading', 'readings')}.", _were(of - new), undo)))
+        return say("Nothing was imported. {of}", of=there_words(of, of)).strip()
+    undo = say_many("Undo takes it out again.", "Undo takes them out again.", new)
+    done = say_many("Imported {n} reading.", "Imported {n} readings.", new)
+    return " ".join(filter(None, (done, _were(of - new), undo)))
 
 
 def _were(number: int) -> str:
-    return f"{number} {'was' if number == 1 else 'were'} in the log already." if number else ""
+    return say_many("{n} was in the log already.", "{n} were in the log already.", number) if number else ""

@@ -34,21 +34,24 @@ from evenwater.screens.csv_text import UnreadableError, decoded, encoding_of
 from evenwater.screens.csv_times import Clock, orders, parted, read_clock
 from evenwater.screens.csv_units import Source, Verdict, decimal_of, unit_of
 from evenwater.screens.csv_words import csv_sentence, cut
+from evenwater.screens.terms import capitalized, term
+from evenwater.wording import marked, say, say_all
 
 _NONE: Rulings = MappingProxyType({})
 _Holder = TypeVar("_Holder", Column, Series)
 
+_AT = marked("At {hour}")
 _WORDS = {
-    "encoding": dict(zip(ENCODINGS, ("UTF-8", "UTF-16", "Western European, code page 1252"), strict=True)),
-    "separator": dict(zip(SEPARATORS, ("Semicolon", "Comma", "Tab", "Bar"), strict=True)),
-    "decimal": dict(zip(DECIMALS, ("Point", "Comma", "Either, as typed by hand"), strict=True)),
-    "order": dict(zip(ORDERS, ("Year, month, day", "Day, month, year", "Month, day, year"), strict=True)),
-    "clock": dict(zip(CLOCKS, ("24 hours", "12 hours with am and pm"), strict=True)),
-    "hour": {"": "Leave them out", **{hour: f"At {hour}" for hour in HOURS}},
-    "twice": dict(zip(TWICE, ("The first", "The second", "Leave them out"), strict=True)),
+    "encoding": dict(zip(ENCODINGS, ("UTF-8", "UTF-16", marked("Western European, code page 1252")), strict=True)),
+    "separator": dict(zip(SEPARATORS, (marked("Semicolon"), marked("Comma"), marked("Tab"), marked("Bar")), strict=True)),
+    "decimal": dict(zip(DECIMALS, (marked("Point"), marked("Comma"), marked("Either, as typed by hand")), strict=True)),
+    "order": dict(zip(ORDERS, (marked("Year, month, day"), marked("Day, month, year"), marked("Month, day, year")), strict=True)),
+    "clock": dict(zip(CLOCKS, (marked("24 hours"), marked("12 hours with am and pm")), strict=True)),
+    "hour": {"": marked("Leave them out"), **dict.fromkeys(HOURS, _AT)},
+    "twice": dict(zip(TWICE, (marked("The first"), marked("The second"), marked("Leave them out")), strict=True)),
     "column": {
-        "": "Leave out", "date": "Date", "time": "Time of day", "parameter": "Name of the parameter", "value": "Value",
-        "unit": "Unit", "kit": "Test kit", "who": "Who tested", "note": "Note",
+        "": marked("Leave out"), "date": marked("Date"), "time": marked("Time of day"), "parameter": marked("Name of the parameter"), "value": marked("Value"),
+        "unit": marked("Unit"), "kit": marked("Test kit"), "who": marked("Who tested"), "note": marked("Note"),
     },
 }  # fmt: skip
 
@@ -87,11 +90,11 @@ def sniff(data: bytes, catalogue: Catalogue, rulings: Rulings = _NONE) -> Guess 
         layout.own,
     )  # fmt: skip
     points = (
-        _point("encoding", "Encoding", encoding),
-        _point("separator", "Separator", _separator(layout, rulings)),
+        _point("encoding", say("Encoding"), encoding),
+        _point("separator", say("Separator"), _separator(layout, rulings)),
         _heading(layout, rulings),
-        _point("decimal", "Decimal mark", decimal),
-        *(_point(what, _TIME_TITLES[what], verdict) for what, verdict in times.items()),
+        _point("decimal", say("Decimal mark"), decimal),
+        *(_point(what, say_all(_TIME_TITLES[what]), verdict) for what, verdict in times.items()),
         *_column_points(layout, catalogue, rulings, sources, units),
         *_series_points(layout, catalogue, rulings, sources, units),
     )
@@ -113,11 +116,15 @@ def with_ruling(rulings: Rulings, what: str, value: str) -> dict[str, str]:
 
 def twice_point(value: str) -> Point:
     """Return the question about readings in an hour that came twice."""
-    words = "Some readings are from the hour that came twice when the clocks went back."
-    return _point("twice", "Hour that came twice", Verdict(value, "chosen" if value else "ask", words))
+    words = say("Some readings are from the hour that came twice when the clocks went back.")
+    return _point("twice", say("Hour that came twice"), Verdict(value, "chosen" if value else "ask", words))
 
 
-_TIME_TITLES = {"order": "Order of the date", "clock": "Clock", "hour": "Readings without a time of day"}
+_TIME_TITLES = {
+    "order": marked("Order of the date"),
+    "clock": marked("Clock"),
+    "hour": marked("Readings without a time of day"),
+}
 
 
 def _encoding(data: bytes, rulings: Rulings) -> Verdict:
@@ -125,29 +132,29 @@ def _encoding(data: bytes, rulings: Rulings) -> Verdict:
     if rulings.get("encoding") in ENCODINGS:
         return Verdict(rulings["encoding"], "chosen", "")
     if found == "cp1252":
-        return Verdict(found, "guessed", "The file is not in UTF-8. See whether names and signs look right.")
+        return Verdict(found, "guessed", say("The file is not in UTF-8. See whether names and signs look right."))
     return Verdict(found, "said", "")
 
 
 def _separator(layout: Layout, rulings: Rulings) -> Verdict:
     if rulings.get("separator") == layout.separator:
         return Verdict(layout.separator, "chosen", "")
-    words = "" if layout.separator_said else "See whether the columns look right."
+    words = "" if layout.separator_said else say("See whether the columns look right.")
     return Verdict(layout.separator, "said" if layout.separator_said else "guessed", words)
 
 
 def _heading(layout: Layout, rulings: Rulings) -> Point:
     rows = range(1, HEADINGS_WITHIN + 1)
-    options = (Option("0", "None"), *(Option(str(row), f"Row {row}") for row in rows))
+    options = (Option("0", say("None")), *(Option(str(row), say("Row {row}", row=row)) for row in rows))
     chosen = rulings.get("heading") == str(layout.heading)
     words = (
         ""
         if layout.heading == 1
-        else "No headings were found."
+        else say("No headings were found.")
         if not layout.heading
-        else "What stands above is left out."
+        else say("What stands above is left out.")
     )
-    return Point("heading", "Headings", str(layout.heading), "chosen" if chosen else "guessed", words, options)
+    return Point("heading", say("Headings"), str(layout.heading), "chosen" if chosen else "guessed", words, options)
 
 
 def _times(layout: Layout, rulings: Rulings) -> dict[str, Verdict]:
@@ -161,9 +168,11 @@ def _times(layout: Layout, rulings: Rulings) -> dict[str, Verdict]:
         "clock": _clock(dict.fromkeys(clock for clock in (*inside, *clocks) if clock)),
     }
     if bare and not clocks:
-        part = "The dates have" if bare == len(inside) else "Some dates have"
+        part = say("The dates have") if bare == len(inside) else say("Some dates have")
         hour = "12:00" if bare == len(inside) else ""
-        found["hour"] = Verdict(hour, "guessed", f"{part} no time of day. Choose what they are taken as.")
+        found["hour"] = Verdict(
+            hour, "guessed", say("{part} no time of day. Choose what they are taken as.", part=part)
+        )
     else:
         found["hour"] = Verdict("", "said", "")
     return {what: _ruled(what, verdict, rulings) for what, verdict in found.items()}
@@ -175,16 +184,16 @@ def _order(dates: tuple[str, ...]) -> Verdict:
     month_first = any("mdy" in fit and "dmy" not in fit for fit in fits)
     unclear = next((text for text, fit in zip(dates, fits, strict=True) if fit == {"dmy", "mdy"}), "")
     if not any(fits):
-        return Verdict("", "ask", "No date was found. Choose the column and the order of its dates.")
+        return Verdict("", "ask", say("No date was found. Choose the column and the order of its dates."))
     if day_first and month_first:
-        return Verdict("", "ask", "Some dates fit only with the day first, and some only with the month first.")
+        return Verdict("", "ask", say("Some dates fit only with the day first, and some only with the month first."))
     if day_first and all("." in text for text in dates):
-        return Verdict("dmy", "said", "Dates with points begin with the day.")
+        return Verdict("dmy", "said", say("Dates with points begin with the day."))
     if day_first or month_first:
-        return Verdict("dmy" if day_first else "mdy", "said", "Not every date would be one in another order.")
+        return Verdict("dmy" if day_first else "mdy", "said", say("Not every date would be one in another order."))
     if unclear:
-        return Verdict("", "ask", f"“{cut(unclear)}”: which is the day and which the month?")
-    return Verdict("ymd", "said", "The dates begin with the year.")
+        return Verdict("", "ask", say("“{unclear}”: which is the day and which the month?", unclear=cut(unclear)))
+    return Verdict("ymd", "said", say("The dates begin with the year."))
 
 
 def _clock(texts: Iterable[str]) -> Verdict:
@@ -194,7 +203,9 @@ def _clock(texts: Iterable[str]) -> Verdict:
     if not halves:
         return Verdict("24", "said", "")
     if unclear:
-        return Verdict("", "ask", "Some times say am or pm and some do not. Of those, are the hours counted to 24?")
+        return Verdict(
+            "", "ask", say("Some times say am or pm and some do not. Of those, are the hours counted to 24?")
+        )
     return Verdict("12", "said", "")
 
 
@@ -226,49 +237,63 @@ def _source(name: str, said: str, parameter: Parameter, texts: tuple[str, ...], 
 def _column_points(
     layout: Layout, catalogue: Catalogue, rulings: Rulings, sources: Mapping[str, Source], units: Mapping[str, Verdict]
 ) -> Iterator[Point]:
-    parameters = tuple(Option(name, name.capitalize()) for name in catalogue.parameters)
-    options = (*(Option(value, words) for value, words in _WORDS["column"].items()), *parameters)
+    parameters = tuple(Option(name, capitalized(name)) for name in catalogue.parameters)
+    options = (*(Option(value, words) for value, words in say_all(_WORDS["column"]).items()), *parameters)
     for at, (column, by_content) in enumerate(zip(layout.columns, layout.by_content, strict=True), 1):
         what, name = f"column {at}", _name(layout, at)
         chosen = rulings.get(what) == (column.parameter or column.role)
         state = "chosen" if chosen else "guessed" if by_content or not column.role else "said"
-        words = "" if column.role else "Left out: the heading is not known." if state == "guessed" else "Left out."
+        words = (
+            ""
+            if column.role
+            else say("Left out: the heading is not known.")
+            if state == "guessed"
+            else say("Left out.")
+        )
         yield Point(what, name, column.parameter or column.role, state, words, options)
         if f"unit {at}" in units:
-            yield _unit_point(f"unit {at}", f"{name}: unit", units, sources)
+            yield _unit_point(f"unit {at}", say("{name}: unit", name=term(name)), units, sources)
 
 
 def _series_points(
     layout: Layout, catalogue: Catalogue, rulings: Rulings, sources: Mapping[str, Source], units: Mapping[str, Verdict]
 ) -> Iterator[Point]:
-    options = (Option("", "Leave out"), *(Option(name, name.capitalize()) for name in catalogue.parameters))
+    options = (Option("", say("Leave out")), *(Option(name, capitalized(name)) for name in catalogue.parameters))
     for at, series in enumerate(layout.series, 1):
         what, name = f"series {at}", f"“{cut(f'{series.name} {series.said}')}”"
         state = "chosen" if rulings.get(what) == series.parameter else "said" if series.parameter else "guessed"
-        words = "" if series.parameter else "Left out: the name is not known." if state == "guessed" else "Left out."
+        words = (
+            ""
+            if series.parameter
+            else say("Left out: the name is not known.")
+            if state == "guessed"
+            else say("Left out.")
+        )
         yield Point(what, name, series.parameter, state, words, options)
         if f"unit of {what}" in units:
-            yield _unit_point(f"unit of {what}", f"{name}: unit", units, sources)
+            yield _unit_point(f"unit of {what}", say("{name}: unit", name=term(name)), units, sources)
 
 
 def _unit_point(what: str, title: str, units: Mapping[str, Verdict], sources: Mapping[str, Source]) -> Point:
     listed = KINDS[sources[what].parameter.kind].units
     verdict = units[what]
-    return Point(what, title, verdict.value, verdict.state, verdict.words, tuple(Option(u.id, u.shown) for u in listed))
+    return Point(
+        what, title, verdict.value, verdict.state, verdict.words, tuple(Option(u.id, say(u.shown)) for u in listed)
+    )
 
 
 def _name(layout: Layout, number: int) -> str:
-    return f"“{cut(heading)}”" if (heading := layout.headings[number - 1]) else f"Column {number}"
+    return f"“{cut(heading)}”" if (heading := layout.headings[number - 1]) else say("Column {number}", number=number)
 
 
 def _point(what: str, title: str, verdict: Verdict) -> Point:
-    options = tuple(Option(value, words) for value, words in _WORDS[what].items())
+    options = tuple(Option(value, words.replace("{hour}", value)) for value, words in say_all(_WORDS[what]).items())
     return Point(what, title, verdict.value, verdict.state, verdict.words, options)
 
 
 def _ruled(what: str, verdict: Verdict, rulings: Rulings, source: Source | None = None) -> Verdict:
     ruling = rulings.get(what)
-    allowed = tuple(u.id for u in KINDS[source.parameter.kind].units) if source else tuple(_WORDS[what])
+    allowed = tuple(u.id for u in KINDS[source.parameter.kind].units) if source else tuple(say_all(_WORDS[what]))
     return Verdict(ruling, "chosen", verdict.words) if ruling is not None and ruling in allowed else verdict
 
 

@@ -14,9 +14,10 @@ from evenwater.screens.csv_guess import twice_point
 from evenwater.screens.csv_layout import index_of
 from evenwater.screens.csv_reading import CellResult, Progress, RowResult, row_results
 from evenwater.screens.csv_text import UnreadableError, decoded
-from evenwater.screens.csv_words import at_words, counted, csv_sentence, cut
-from evenwater.screens.shown import with_unit
-from evenwater.screens.words import unit_words
+from evenwater.screens.csv_words import at_words, csv_sentence, cut
+from evenwater.screens.shown import unit_words, with_unit
+from evenwater.screens.terms import capitalized
+from evenwater.wording import say, say_many
 
 FIRST_ROWS = 50
 FAULTY_ROWS = 200
@@ -132,7 +133,7 @@ def preview(
             if number <= FIRST_ROWS or (fault and faulty <= FAULTY_ROWS):
                 shown.append(_row(result, choices, zone))
     except UnreadableError as error:
-        where = f"Line {error.line}: " if error.line else ""
+        where = say("Line {line}: ", line=error.line) if error.line else ""
         return Preview(headings, (), Counts(), False, (f"{where}{csv_sentence(error.reason)}",))
     counts = Counts(
         number,
@@ -151,9 +152,9 @@ def preview(
 
 def _headings(choices: Choices) -> tuple[str, ...]:
     if choices.long_form:
-        return ("Reading",)
+        return (say("Reading"),)
     return tuple(
-        f"{column.parameter.capitalize()}, {unit_words(column.unit) if column.unit else 'unit not chosen'}"
+        f"{capitalized(column.parameter)}, {(unit_words(column.unit) if column.unit else say('unit not chosen'))}"
         for column in choices.columns
         if column.role == "reading"
     )
@@ -161,27 +162,43 @@ def _headings(choices: Choices) -> tuple[str, ...]:
 
 def _hinders(choices: Choices, counts: Counts, twice: bool) -> Iterator[str]:
     if choices.nothing:
-        yield "Choose which column holds the date, and which hold readings."
+        yield say("Choose which column holds the date, and which hold readings.")
     elif choices.open:
-        yield "Choose what is still asked. Nothing is imported before."
+        yield say("Choose what is still asked. Nothing is imported before.")
     elif twice and not choices.twice:
-        yield "Choose which is meant of the hour that came twice."
+        yield say("Choose which is meant of the hour that came twice.")
     elif not counts.readings:
-        yield "Not one reading can be taken."
+        yield say("Not one reading can be taken.")
 
 
 def _said(counts: Counts, faulty: int) -> Iterator[str]:
-    yield f"{counted(counts.readings, 'reading', 'readings')} in {counted(counts.rows, 'row', 'rows')}."
+    yield say(
+        "{readings} in {rows}.",
+        readings=say_many("{n} reading", "{n} readings", counts.readings),
+        rows=say_many("{n} row", "{n} rows", counts.rows),
+    )
     if counts.refused:
-        yield f"{counted(counts.refused, 'cell is', 'cells are')} not taken."
+        yield say("{refused} not taken.", refused=say_many("{n} cell is", "{n} cells are", counts.refused))
     if counts.duplicates:
-        stand = counted(counts.duplicates, "reading stands", "readings stand")
-        yield f"{stand} in the file twice, and {'is' if counts.duplicates == 1 else 'are'} taken once."
+        stand = say_many("{n} reading stands", "{n} readings stand", counts.duplicates)
+        yield say_many(
+            "{stand} in the file twice, and is taken once.",
+            "{stand} in the file twice, and are taken once.",
+            counts.duplicates,
+            stand=stand,
+        )
     if counts.unlikely:
-        are = counted(counts.unlikely, "reading is", "readings are")
-        yield f"{are} not likely, and taken as {'it stands' if counts.unlikely == 1 else 'they stand'}."
+        are = say_many("{n} reading is", "{n} readings are", counts.unlikely)
+        yield say_many(
+            "{are} not likely, and taken as it stands.",
+            "{are} not likely, and taken as they stand.",
+            counts.unlikely,
+            are=are,
+        )
     if faulty > FAULTY_ROWS:
-        yield f"Of {faulty} rows with a fault the first {FAULTY_ROWS} are shown."
+        yield say(
+            "Of {faulty} rows with a fault the first {faulty_rows} are shown.", faulty=faulty, faulty_rows=FAULTY_ROWS
+        )
 
 
 def _row(result: RowResult, choices: Choices, zone: tzinfo) -> PreviewRow:
@@ -205,11 +222,11 @@ def _row(result: RowResult, choices: Choices, zone: tzinfo) -> PreviewRow:
 def _open(choices: Choices) -> Iterator[str]:
     """Yield what is still to be chosen before any cell of the file means something."""
     if not choices.order:
-        yield "The order of the date is still to be chosen."
+        yield say("The order of the date is still to be chosen.")
     if not choices.clock:
-        yield "The clock is still to be chosen."
+        yield say("The clock is still to be chosen.")
     if not choices.decimal:
-        yield "The decimal mark is still to be chosen."
+        yield say("The decimal mark is still to be chosen.")
 
 
 def _cell(found: CellResult, text: str, name: str, open_words: str) -> PreviewCell:

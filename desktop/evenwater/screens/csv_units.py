@@ -14,7 +14,9 @@ from evenwater.screens.csv_cells import likely_range, read_loosely
 from evenwater.screens.csv_headings import Heading
 from evenwater.screens.csv_words import cut
 from evenwater.screens.entry import number_part
-from evenwater.screens.words import listed, unit_words
+from evenwater.screens.shown import unit_words
+from evenwater.screens.words import listed
+from evenwater.wording import say
 
 # So many different figures of a column are looked at.
 _LOOKED_AT = 2000
@@ -54,22 +56,38 @@ def unit_of(source: Source, decimal: str) -> Verdict:
     if not figures:
         # What is no plain figure, such as a zero with a minus, may still be read as one.
         unit = heading.units[0] if heading.exact else parameter.display_unit
-        return Verdict(unit, "said", "No figure is without a unit of its own.")
+        return Verdict(unit, "said", say("No figure is without a unit of its own."))
     share = {unit.id: _likely_share(figures, parameter, unit.id) for unit in KINDS[parameter.kind].units}
     if heading.exact:
         (unit,) = heading.units
         better = [other for other, likely in share.items() if likely >= _LIKELY and not _same(parameter, other, unit)]
         if source.certain or share[unit] >= _DOUBTED or not better:
-            return Verdict(unit, "said", f"The file says {unit_words(unit)}.")
-        return Verdict("", "ask", f"The file says {unit_words(unit)}, but the figures are likely as {listed(better)}.")
+            return Verdict(unit, "said", say("The file says {unit}.", unit=unit_words(unit)))
+        return Verdict(
+            "",
+            "ask",
+            say(
+                "The file says {unit}, but the figures are likely as {better}.",
+                unit=unit_words(unit),
+                better=listed(better),
+            ),
+        )
     left = _different(parameter, heading.units)
     likely = [unit for unit in left if share[unit] >= _LIKELY]
-    start = f"“{cut(heading.said)}” does not name one unit." if heading.said else "No unit is said."
+    start = (
+        say("“{heading_said}” does not name one unit.", heading_said=cut(heading.said))
+        if heading.said
+        else say("No unit is said.")
+    )
     if len(likely) == 1:
-        return Verdict(likely[0], "guessed", f"{start} The figures are likely only as {unit_words(likely[0])}.")
+        return Verdict(
+            likely[0],
+            "guessed",
+            say("{start} The figures are likely only as {likely}.", start=start, likely=unit_words(likely[0])),
+        )
     if likely:
-        return Verdict("", "ask", f"{start} The figures may be in {listed(likely)}.")
-    return Verdict("", "ask", f"{start} In none of the likely units are the figures likely.")
+        return Verdict("", "ask", say("{start} The figures may be in {likely}.", start=start, likely=listed(likely)))
+    return Verdict("", "ask", say("{start} In none of the likely units are the figures likely.", start=start))
 
 
 def decimal_of(sources: Iterable[Source], own: bool) -> Verdict:
@@ -88,21 +106,33 @@ def decimal_of(sources: Iterable[Source], own: bool) -> Verdict:
             elif mark:
                 votes[mark] += 1
     if own and not votes[","] and not any(mark == "," for mark, _, _ in unclear):
-        return Verdict(".", "said", "This file was written by Evenwater, with a decimal point.")
+        return Verdict(".", "said", say("This file was written by Evenwater, with a decimal point."))
     if votes["."] and votes[","]:
-        return Verdict("", "ask", "Some figures have a decimal point and some a decimal comma.")
+        return Verdict("", "ask", say("Some figures have a decimal point and some a decimal comma."))
     shown = next((mark for mark, number in votes.items() if number), "")
     if not shown and not unclear:
-        return Verdict(".", "said", "No figure has a decimal mark.")
+        return Verdict(".", "said", say("No figure has a decimal mark."))
     meant = {_likely_decimal(mark, source, readings) for mark, source, readings in unclear}
     example = f"“{cut(unclear[0][2][0].text)}”" if unclear else ""
     if shown and meant <= {shown, ""}:
-        return Verdict(shown, "said", f"The figures have a decimal {_name(shown)}.")
+        return Verdict(shown, "said", say("The figures have a decimal {name}.", name=_name(shown)))
     if shown:
-        return Verdict("", "ask", f"Most figures have a decimal {_name(shown)}, but {example} would be unlikely so.")
+        return Verdict(
+            "",
+            "ask",
+            say(
+                "Most figures have a decimal {name}, but {example} would be unlikely so.",
+                name=_name(shown),
+                example=example,
+            ),
+        )
     if len(meant) == 1 and (only := next(iter(meant))):
-        return Verdict(only, "guessed", f"Figures like {example} are likely only with a decimal {_name(only)}.")
-    return Verdict("", "ask", f"Figures like {example} can be read in two ways.")
+        return Verdict(
+            only,
+            "guessed",
+            say("Figures like {example} are likely only with a decimal {only}.", example=example, only=_name(only)),
+        )
+    return Verdict("", "ask", say("Figures like {example} can be read in two ways.", example=example))
 
 
 def _evidence(text: str, source: Source) -> tuple[str, tuple[Entered, ...]]:
@@ -170,7 +200,7 @@ def _same(parameter: Parameter, one: str, other: str) -> bool:
 
 
 def _name(mark: str) -> str:
-    return "point" if mark == "." else "comma"
+    return say("point") if mark == "." else say("comma")
 
 
 def _other(mark: str) -> str:

@@ -26,6 +26,8 @@ from evenwater.screens.csv_choices import ReadRow
 from evenwater.screens.csv_headings import OWN_DATE
 from evenwater.screens.csv_text import guarded
 from evenwater.screens.entry import number_part
+from evenwater.screens.terms import capitalized
+from evenwater.wording import say
 
 _TEXTS = ("kit", "who", "note")
 # What no text file can hold.
@@ -121,7 +123,7 @@ def write_csv(rows: Iterable[ReadRow], columns: Columns | None = None) -> bytes:
 
 def _long(rows: Iterable[ReadRow], columns: Columns) -> Iterator[Line]:
     names = _names(columns)
-    yield [OWN_DATE, "Parameter", "Value", "Unit", *(name.capitalize() for name in names)]
+    yield [OWN_DATE, say("Parameter"), say("Value"), say("Unit"), *(capitalized(name) for name in names)]
     for row in rows:
         yield [_at(row, columns), row.parameter, _figure(row), row.typed.unit, *_beside(row, names)]
 
@@ -131,8 +133,8 @@ def _wide(rows: Sequence[ReadRow], columns: Columns) -> Iterator[Line]:
     series = list(dict.fromkeys((row.parameter, row.typed.unit) for row in rows))
     yield [
         OWN_DATE,
-        *(f"{parameter.capitalize()} ({unit})" for parameter, unit in series),
-        *(n.capitalize() for n in names),
+        *(f"{capitalized(parameter)} ({unit})" for parameter, unit in series),
+        *(capitalized(n) for n in names),
     ]
     lines: list[tuple[tuple[str, ...], dict[tuple[str, str], str]]] = []
     last: dict[tuple[str, ...], dict[tuple[str, str], str]] = {}

@@ -10,14 +10,26 @@ from __future__ import annotations
 from datetime import datetime, timedelta
 
 from evenwater.engine.correction import Answer
-from evenwater.engine.quantities import figure, significant
 from evenwater.engine.question import Pump
 from evenwater.engine.stock import Dissolved, made_per_litre
 from evenwater.screens import plan_id, words
 from evenwater.screens.answer import BOTTLE, shown_of
 from evenwater.screens.ramp import chart
-from evenwater.screens.shown import date_text, date_time, date_words, dose, every, formula, seconds, with_unit
+from evenwater.screens.shown import (
+    date_text,
+    date_time,
+    date_words,
+    dose,
+    every,
+    figure,
+    formula,
+    seconds,
+    significant,
+    with_unit,
+)
+from evenwater.screens.terms import term, terms
 from evenwater.screens.views import CardView, DoseRow
+from evenwater.wording import marked, say, say_all, say_many
 
 WRITE_IN_ROWS = 14
 # Nobody tests water at four in the morning.
@@ -25,10 +37,10 @@ _MORNING, _NIGHT = 7, 22
 _APART = {"alkalinity", "calcium", "magnesium", "strontium"}
 
 KNOWN_WORDS = {
-    "measured by filling": "measured by filling",
-    "dose and test": "found by dose and test",
-    "dimensions": "reckoned from dimensions",
-    "unknown": "not known, low end used",
+    "measured by filling": marked("measured by filling"),
+    "dose and test": marked("found by dose and test"),
+    "dimensions": marked("reckoned from dimensions"),
+    "unknown": marked("not known, low end used"),
 }
 
 
@@ -57,38 +69,39 @@ def card(answer: Answer, now: datetime, mixed_on: str = "", draft: str = "", bat
     shown, zone = shown_of(q, now.tzinfo), now.tzinfo
     name = q.parameter.name
     batch = q.additive if isinstance(q.additive, Dissolved) else None
-    known = f", {KNOWN_WORDS[q.system.volume_known]}" if q.system.volume_known else ""
+    known = f", {say_all(KNOWN_WORDS[q.system.volume_known])}" if q.system.volume_known else ""
     volume = with_unit(significant(q.system.volume_l, 4), "L")
     percent = with_unit(figure(100.0 * q.system.volume_uncertainty, 1), "%")
-    reading = f", measured {date_time(q.measured_at.astimezone(zone))}" if q.measured_at else ""
+    reading = (
+        say(", measured {measured_at}", measured_at=date_time(q.measured_at.astimezone(zone))) if q.measured_at else ""
+    )
     remarks = [words.sentence(r, shown) for r in answer.remarks if r.code in _PRINTED]
     if q.reason.strip():
-        remarks.append(f"Reason given for the limits set: {q.reason.strip()}")
+        remarks.append(say("Reason given for the limits set: {reason}", reason=q.reason.strip()))
     return CardView(
-        title=f"Raise {name} from {shown.value(q.measured)} to {shown.value(q.target)}",
-        system=q.system.name or "Unnamed system",
-        volume=f"Net volume {volume}{known}, within {percent}. Reading {shown.value(q.measured)}{reading}.",
+        title=say('Raise {name} from {measured} to {target}', name=term(name), measured=shown.value(q.measured), target=shown.value(q.target)),
+        system=q.system.name or say('Unnamed system'),
+        volume=say("Net volume {volume}{known}, within {percent}. Reading {measured}{reading}.", volume=volume, known=known, percent=percent, measured=shown.value(q.measured), reading=reading),
         plan_id=plan_id.make(q),
-        issued=f"Issued {date_words(now)} {now:%H:%M}",
-        replace="Replace this card when the plan id changes.",
-        valid_until=f"Valid until {date_words(answer.valid_until.astimezone(zone))}",
-        additive=batch.tall_man if batch else "Bottle, by its label",
-        formula=" and ".join(formula(p.chemical.formula) for p in batch.portions) if batch else "",
+        issued=say('Issued {date_words} {clock}', date_words=date_words(now), clock=f'{now:%H:%M}'),
+        replace=say("Replace this card when the plan id changes."),
+        valid_until=say('Valid until {valid_until}', valid_until=date_words(answer.valid_until.astimezone(zone))),
+        additive=term(batch.tall_man) if batch else say('Bottle, by its label'),
+        formula=say(' and ').join(formula(p.chemical.formula) for p in batch.portions) if batch else "",
         strength=_strength(answer, mixed_on, batch_id),
         rows=_rows(answer, now),
-        maximum=f"Never more than {dose(answer.never_more_ml)} in 24 hours, all doses together.",
-        stop=f"Stop and test again if {name} reads above {shown.value(answer.stop_above)}. Never make up missed doses.",
-        retest=f"Test {name} on {date_time(_waking(answer, now))} at the latest, then once more at the end.",
+        maximum=say("Never more than {never_more} in 24 hours, all doses together.", never_more=dose(answer.never_more_ml)),
+        stop=say("Stop and test again if {name} reads above {stop_above}. Never make up missed doses.", name=term(name), stop_above=shown.value(answer.stop_above)),
+        retest=say("Test {name} on {answer} at the latest, then once more at the end.", name=term(name), answer=date_time(_waking(answer, now))),
         refill=_refill(answer, now),
-        totals=f"{dose(doses.in_24_hours_ml)} in 24 hours, {dose(doses.total_ml)} in all.",
+        totals=say("{in_24_hours} in 24 hours, {total} in all.", in_24_hours=dose(doses.in_24_hours_ml), total=dose(doses.total_ml)),
         whole_jug="" if answer.whole_jug is None else (
-            f"If the whole jug ran in, {name} would reach {shown.value(answer.whole_jug)}: keep the outlet above the "
-            "water."
+            say("If the whole jug ran in, {name} would reach {whole_jug}: keep the outlet above the water.", name=term(name), whole_jug=shown.value(answer.whole_jug))
         ),
         separation=_separation(name),
         cautions=_cautions(answer),
         remarks=tuple(remarks),
-        emergency="In the eyes: rinse for at least 15 minutes and get medical help. Poison centre:",
+        emergency=say("In the eyes: rinse for at least 15 minutes and get medical help. Poison centre:"),
         write_in=WRITE_IN_ROWS,
         ramp=chart(answer, shown),
         draft=draft,
@@ -105,23 +118,33 @@ def _rows(answer: Answer, now: datetime) -> tuple[DoseRow, ...]:
     q, doses = answer.question, answer.doses
     zone = now.tzinfo
     batch = q.additive if isinstance(q.additive, Dissolved) else None
-    additive = batch.tall_man if batch else "Bottle, by its label"
+    additive = term(batch.tall_man) if batch else say("Bottle, by its label")
     interval = timedelta(days=doses.interval_days)
     # Intervals are added to instants, never to clock times: a change of clock must not move a dose.
     first, last = (q.now + interval).astimezone(zone), answer.ends_at.astimezone(zone)
-    times = "dose" if doses.count == 1 else "doses"
-    when = f"From {date_time(first)} {every(doses.per_day)}, {doses.count} {times}, last {date_time(last)}"
+    when = say_many(
+        "From {first} {per_day}, {n} dose, last {last}",
+        "From {first} {per_day}, {n} doses, last {last}",
+        doses.count,
+        first=date_time(first),
+        per_day=every(doses.per_day),
+        last=date_time(last),
+    )
     rows = [DoseRow(when, dose(doses.dose_ml), additive, pump_setting(doses.run_time_s, q.pump))]
     if doses.upkeep_ml > 0.0:
         after = (answer.ends_at + interval).astimezone(zone)
-        when = f"From {date_time(after)} {every(doses.per_day)}, to keep it there"
+        when = say("From {after} {per_day}, to keep it there", after=date_time(after), per_day=every(doses.per_day))
         rows.append(DoseRow(when, dose(doses.upkeep_ml), additive, pump_setting(doses.upkeep_run_time_s, q.pump)))
     return tuple(rows)
 
 
 def pump_setting(run_time_s: float, pump: Pump) -> str:
     """Return what a pump is set to for a dose: how long it runs [s], and how fast."""
-    return f"Pump runs {seconds(run_time_s)} at {with_unit(significant(pump.flow_ml_per_min, 4), 'mL per min')}"
+    return say(
+        "Pump runs {run_time} at {flow_ml_per}",
+        run_time=seconds(run_time_s),
+        flow_ml_per=with_unit(significant(pump.flow_ml_per_min, 4), say("mL per min")),
+    )
 
 
 def _waking(answer: Answer, now: datetime) -> datetime:
@@ -136,13 +159,24 @@ def _waking(answer: Answer, now: datetime) -> datetime:
 
 def _strength(answer: Answer, mixed_on: str, batch_id: str) -> str:
     q = answer.question
-    code = f" The jug's label says batch {plan_id.batch_code(batch_id)}." if batch_id else ""
-    mixed = f", mixed {date_text(mixed_on)}" if mixed_on else ", date mixed: see the jug"
+    code = say(" The jug's label says batch {batch_id}.", batch_id=plan_id.batch_code(batch_id)) if batch_id else ""
+    mixed = say(", mixed {mixed_on}", mixed_on=date_text(mixed_on)) if mixed_on else say(", date mixed: see the jug")
     if isinstance(q.additive, Dissolved):
-        return f"Strength: {strength_words(q.additive)}{mixed}.{code}"
-    label, shown = q.additive, shown_of(q)
-    water = with_unit(significant(label.water_l, 4), "L")
-    return f"Strength by its label: {dose(label.dose_ml)} raise {water} by {shown.rise(label.raises)}.{code}"
+        return say("Strength: {additive}{mixed}.{code}", additive=strength_words(q.additive), mixed=mixed, code=code)
+    return say("Strength by its label: {label}.{code}", label=label_words(answer), code=code)
+
+
+def label_words(answer: Answer) -> str:
+    """Return what the label of a bottle says: 10 mL raise 100 L by 0.5 dKH; empty where it is none."""
+    label = answer.question.additive
+    if isinstance(label, Dissolved):
+        return ""
+    return say(
+        "{dose} raise {water} by {raises}",
+        dose=dose(label.dose_ml),
+        water=with_unit(significant(label.water_l, 4), "L"),
+        raises=shown_of(answer.question).rise(label.raises),
+    )
 
 
 def strength_words(batch: Dissolved) -> str:
@@ -150,32 +184,50 @@ def strength_words(batch: Dissolved) -> str:
     litre = with_unit("1", "L")
     if batch.saturated:
         most = with_unit(significant(made_per_litre(batch), 3), "g")
-        return f"saturated, {most} per {litre} at {with_unit(figure(batch.coolest_c, 1), '°C')}"
+        return say(
+            "saturated, {most} per {litre} at {coolest}",
+            most=most,
+            litre=litre,
+            coolest=with_unit(figure(batch.coolest_c, 1), "°C"),
+        )
     parts, pure = [], ""
     for part in batch.portions:
-        pure = "" if part.purity == 1.0 else f", {with_unit(figure(100.0 * part.purity, 2), '%')} pure"
-        name = f" {part.chemical.tall_man}{pure}" if batch.also else ""
+        pure = (
+            "" if part.purity == 1.0 else say(", {purity} pure", purity=with_unit(figure(100.0 * part.purity, 2), "%"))
+        )
+        name = f" {term(part.chemical.tall_man)}{pure}" if batch.also else ""
         parts.append(f"{with_unit(significant(part.grams / batch.made_up_l, 4), 'g')}{name}")
-    return f"dissolved {' and '.join(parts)} per {litre}{'' if batch.also else pure}"
+    return say(
+        "dissolved {parts} per {litre}{pure}",
+        parts=say(" and ").join(parts),
+        litre=litre,
+        pure="" if batch.also else pure,
+    )
 
 
 def _refill(answer: Answer, now: datetime) -> str:
     if answer.runs_out_at is None:
-        return "Look at the jug every day."
-    return f"A full jug is empty on {date_words(answer.runs_out_at.astimezone(now.tzinfo))}: refill before then."
+        return say("Look at the jug every day.")
+    return say(
+        "A full jug is empty on {runs_out_at}: refill before then.",
+        runs_out_at=date_words(answer.runs_out_at.astimezone(now.tzinfo)),
+    )
 
 
 def _separation(name: str) -> str:
     if name not in _APART:
         return ""
-    opposite = "calcium or magnesium" if name == "alkalinity" else "alkalinity"
-    return f"Keep 30 minutes and another outlet between this and any {opposite} dose. Never mix the concentrates."
+    opposite = say("calcium or magnesium") if name == "alkalinity" else term("alkalinity")
+    return say(
+        "Keep 30 minutes and another outlet between this and any {opposite} dose. Never mix the concentrates.",
+        opposite=opposite,
+    )
 
 
 def _cautions(answer: Answer) -> tuple[str, ...]:
     additive = answer.question.additive
     if not isinstance(additive, Dissolved):
-        return BOTTLE
-    word = f"{additive.signal_word}: " if additive.signal_word else ""
-    statements = tuple(f"{word}{s}." for s in additive.statements)
-    return statements + additive.cautions + ("The bag's own safety sheet and local rules come first.",)
+        return say_all(BOTTLE)
+    word = f"{term(additive.signal_word)}: " if additive.signal_word else ""
+    statements = tuple(f"{word}{s}." for s in terms(additive.statements))
+    return statements + terms(additive.cautions) + (say("The bag's own safety sheet and local rules come first."),)

@@ -15,7 +15,9 @@ from evenwater.screens.names import shown_name
 from evenwater.screens.recovery_lines import DANGERS, now_words
 from evenwater.screens.recovery_words import value
 from evenwater.screens.shown import about, date_time, date_words, span, with_unit
+from evenwater.screens.terms import capitalized, term
 from evenwater.screens.views import DoseRow
+from evenwater.wording import marked, say, say_all
 
 # After a day the first test has changed every figure; common practice, no source.
 _HOLDS = timedelta(days=1)
@@ -23,17 +25,17 @@ _HOLDS = timedelta(days=1)
 _DAYS_SHOWN = 14
 EMERGENCY = recovery_sheet.EMERGENCY
 ELECTRICITY = (
-    "Dry your hands before you touch a plug. Unplug before you reach into the water.",
-    "Water on a plug or a power strip: touch nothing, switch the circuit off at the board first.",
-    "Every circuit here needs residual-current protection that trips at 30\u00a0mA or less.",
+    marked("Dry your hands before you touch a plug. Unplug before you reach into the water."),
+    marked("Water on a plug or a power strip: touch nothing, switch the circuit off at the board first."),
+    marked("Every circuit here needs residual-current protection that trips at 30\u00a0mA or less."),
 )
 NEVER = (
-    "Give nothing that lowers it: no acid, no second chemical against the first.",
-    "Do not start the pump again before the keeper says so.",
-    "Never make up missed doses.",
+    marked("Give nothing that lowers it: no acid, no second chemical against the first."),
+    marked("Do not start the pump again before the keeper says so."),
+    marked("Never make up missed doses."),
 )
 BANNER = "EMERGENCY"
-NO_WAY = "No way down was chosen. Hold all doses, test every day, and wait for the keeper."
+NO_WAY = marked("No way down was chosen. Hold all doses, test every day, and wait for the keeper.")
 
 
 @dataclass(frozen=True)
@@ -91,34 +93,42 @@ def card(answer: RecoveryAnswer, chosen: str, system: Mapping[str, Typed], now: 
     way = next((each for each in answer.choices if each.name == chosen and each.proposed), None)
     over = recovery_sheet.handling(answer)
     return EmergencyCard(
-        title=f"{BANNER}: {p.name} too high",
-        system=shown_name(system, "Unnamed system"),
-        volume=f"Net volume {correct.volume_words(system).replace(' net', '', 1)}.",
-        issued=f"Issued {date_words(now)} {now:%H:%M}",
-        valid_until=f"Valid until {date_time(now + _HOLDS)}",
-        replace="Replace this card after the next test.",
+        title=say("{banner}: {name} too high", banner=BANNER, name=term(p.name)),
+        system=shown_name(system, say("Unnamed system")),
+        volume=correct.volume_sentence(system),
+        issued=say("Issued {date_words} {clock}", date_words=date_words(now), clock=f"{now:%H:%M}"),
+        valid_until=say("Valid until {date_time}", date_time=date_time(now + _HOLDS)),
+        replace=say("Replace this card after the next test."),
         happened=_happened(answer),
-        stop=tuple(recovery_words.SHORT[step] for step in STOP),
-        shortest=tuple(recovery_words.SHORTEST[step] for step in STOP),
-        in_full=tuple(recovery_words.STOP[step] for step in STOP),
-        phone=PHONE,
-        way=NO_WAY if way is None else recovery_words.CHOICES[way.name],
+        stop=tuple(say_all(recovery_words.SHORT[step]) for step in STOP),
+        shortest=tuple(say_all(recovery_words.SHORTEST[step]) for step in STOP),
+        in_full=tuple(say_all(recovery_words.STOP[step]) for step in STOP),
+        phone=say(PHONE),
+        way=say(NO_WAY) if way is None else say_all(recovery_words.CHOICES[way.name]),
         rows=tuple(_rows(answer, way)),
         steps=tuple(_steps(answer, way, now)),
-        never=(*NEVER, *_most(answer, way)),
+        never=(*say_all(NEVER), *_most(answer, way)),
         dangers=tuple(words.sentence(reason) for reason in answer.remarks if reason.code in DANGERS),
         facts=tuple(_facts(answer, way)),
         cautions=over,
-        emergency=EMERGENCY if over else "",
-        electricity=ELECTRICITY,
-        write_in=WriteIn("Readings", ("Date, time", "Reading", "What was tested", "Initials"), 8),
+        emergency=say(EMERGENCY) if over else "",
+        electricity=say_all(ELECTRICITY),
+        write_in=WriteIn(
+            say("Readings"), (say("Date, time"), say("Reading"), say("What was tested"), say("Initials")), 8
+        ),
     )
 
 
 def _happened(answer: RecoveryAnswer) -> str:
     q, p = answer.question, answer.question.parameter
-    ran_in = "" if q.overdose is None else f"About {about(q.overdose.ml)} ran in. "
-    return f"{ran_in}{p.name.capitalize()} {now_words(q)}, to come to {value(said(q, p), q.target)}."
+    ran_in = "" if q.overdose is None else say("About {dose} ran in. ", dose=about(q.overdose.ml))
+    return say(
+        "{ran_in}{name} {now}, to come to {target}.",
+        ran_in=ran_in,
+        name=capitalized(p.name),
+        now=now_words(q),
+        target=value(said(q, p), q.target),
+    )
 
 
 def _rows(answer: RecoveryAnswer, way: Choice | None) -> Iterator[DoseRow]:
@@ -126,12 +136,12 @@ def _rows(answer: RecoveryAnswer, way: Choice | None) -> Iterator[DoseRow]:
     if way is None or way.course is None or not way.course.stages:
         return
     first = way.course.stages[0]
-    before = "After a new test, on the first day" if answer.test_first else "On the first day"
+    before = say("After a new test, on the first day") if answer.test_first else say("On the first day")
     yield DoseRow(
         when=f"{before}, {span(first.days)}",
         dose=about(1000.0 * first.l_per_day * first.days),
-        additive="new water in, as much old water out",
-        setting=f"That is {_per_hour(first)} an hour, far from the animals.",
+        additive=say("new water in, as much old water out"),
+        setting=say("That is {first} an hour, far from the animals.", first=_per_hour(first)),
     )
 
 
@@ -142,33 +152,50 @@ def _per_hour(stage: Stage) -> str:
 def _steps(answer: RecoveryAnswer, way: Choice | None, now: datetime) -> Iterator[Step]:
     q, p = answer.question, answer.question.parameter
     target = value(said(q, p), q.target)
-    yield Step("At once", f"Test {p.name} and everything else. Write it down.")
+    yield Step(say("At once"), say("Test {name} and everything else. Write it down.", name=term(p.name)))
     if way is None or way.course is None:
-        yield Step("Every day", f"Test {p.name}. Give nothing.")
+        yield Step(say("Every day"), say("Test {name}. Give nothing.", name=term(p.name)))
         return
     course = way.course
     if answer.test_first:
-        yield Step("Cloudy or white film", "Wait. Tell the keeper the new tests: this card may not hold any more.")
+        yield Step(
+            say("Cloudy or white film"), say("Wait. Tell the keeper the new tests: this card may not hold any more.")
+        )
     if way.name == HOLD:
         for day in way.tests[1:]:
-            yield Step(date_time(now + timedelta(days=day)), f"Test {p.name}. Still give nothing above {target}.")
-        yield Step(f"At {target} or below", "Tell the keeper. The doses begin again only as the keeper says.")
+            yield Step(
+                date_time(now + timedelta(days=day)),
+                say("Test {name}. Still give nothing above {target}.", name=term(p.name), target=target),
+            )
+        yield Step(
+            say("At {target} or below", target=target),
+            say("Tell the keeper. The doses begin again only as the keeper says."),
+        )
         return
     last = zip(course.stages, course.points[1:], strict=True)
     for number, (stage, point) in enumerate(last, start=1):
         if number > _DAYS_SHOWN:
-            yield Step("Then", "Test and ask the keeper for a new card.")
+            yield Step(say("Then"), say("Test and ask the keeper for a new card."))
             break
         reached = value(said(q, p), point.values[p.name])
         begins = now + timedelta(days=number - 1)
         much = about(1000.0 * stage.l_per_day * stage.days)
         yield Step(
-            f"From {date_time(begins)}",
-            f"Test first. Then {much} of water in {span(stage.days)}: {_per_hour(stage)} an hour. About {reached} after it.",
+            say("From {begins}", begins=date_time(begins)),
+            say(
+                "Test first. Then {much} of water in {days}: {stage} an hour. About {reached} after it.",
+                much=much,
+                days=span(stage.days),
+                stage=_per_hour(stage),
+                reached=reached,
+            ),
         )
     if course.further_stages:
-        yield Step("Still above", f"Go on with no more than {_per_hour(course.stages[0])} an hour, test every day.")
-    yield Step(f"At {target} or below", "Stop. Tell the keeper.")
+        yield Step(
+            say("Still above"),
+            say("Go on with no more than {stages} an hour, test every day.", stages=_per_hour(course.stages[0])),
+        )
+    yield Step(say("At {target} or below", target=target), say("Stop. Tell the keeper."))
 
 
 def _most(answer: RecoveryAnswer, way: Choice | None) -> Iterator[str]:
@@ -176,20 +203,38 @@ def _most(answer: RecoveryAnswer, way: Choice | None) -> Iterator[str]:
     if way is not None and way.course is not None and way.course.stages:
         stages = (*way.course.stages, *way.course.further_stages)
         most = about(1000.0 * max(stage.l_per_day for stage in stages))
-        yield f"Never exchange more than {most} in 24 hours."
-    yield f"Stop and call if {p.name} falls by more than {recovery_words.change(said(q, p), hard(p))} in 24 hours."
+        yield say("Never exchange more than {most} in 24 hours.", most=most)
+    yield say(
+        "Stop and call if {name} falls by more than {said} in 24 hours.",
+        name=term(p.name),
+        said=recovery_words.change(said(q, p), hard(p)),
+    )
 
 
 def _facts(answer: RecoveryAnswer, way: Choice | None) -> Iterator[tuple[str, str]]:
     q = answer.question
-    yield "Held", recovery_words.names(q.held).capitalize() + ": no doses."
+    yield say("Held"), capitalized(recovery_words.names(q.held)) + say(": no doses.")
     if way is None or way.course is None:
         return
     how_long = [span(days) for days in way.course.between_days]
-    yield "How long", span(way.course.days) if how_long[0] == how_long[1] else f"{how_long[0]} to {how_long[1]}"
+    yield (
+        say("How long"),
+        span(way.course.days)
+        if how_long[0] == how_long[1]
+        else say("{how_long} to {how_long_2}", how_long=how_long[0], how_long_2=how_long[1]),
+    )
     for row in recovery_sheet.rows(answer, way):
         now, end = with_unit(row.now, row.unit), with_unit(row.end, row.unit)
         moves, most = with_unit(row.moves, row.moves_in), with_unit(row.most, row.moves_in)
-        yield row.parameter, f"{now} now, {end} at the end; moves {moves} in 24 hours, {most} at most."
+        yield (
+            row.parameter,
+            say(
+                "{now} now, {end} at the end; moves {moves} in 24 hours, {most} at most.",
+                now=now,
+                end=end,
+                moves=moves,
+                most=most,
+            ),
+        )
     if way.name in (EXCHANGE, BOTH):
-        yield "New water", "Bring it to the tank's temperature and salinity first."
+        yield say("New water"), say("Bring it to the tank's temperature and salinity first.")

@@ -7,13 +7,14 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from decimal import Decimal
 
-from evenwater.engine.quantities import Entered, Typed, Water, figure, from_canonical, significant, to_canonical
+from evenwater.engine.quantities import Entered, Typed, Water, from_canonical, to_canonical
 from evenwater.engine.reader import Ask, Empty, Field, Ok, Wrong, read
 from evenwater.engine.reasons import Reason
 from evenwater.engine.units import Unit
-from evenwater.screens.shown import with_unit
+from evenwater.screens.shown import figure, significant, with_unit
 from evenwater.screens.views import Offer
 from evenwater.screens.words import sentence
+from evenwater.wording import say
 
 __all__ = [
     "Entry",
@@ -62,12 +63,12 @@ def judge(typed: Typed, field: Field, words: Words = sentence, water: Water | No
 
 def unit_choices(field: Field) -> tuple[tuple[str, str], ...]:
     """Return the units of the field as (id, words); none for a plain number."""
-    return tuple((unit.id, unit.shown) for unit in field.units.units if unit.shown)
+    return tuple((unit.id, say(unit.shown)) for unit in field.units.units if unit.shown)
 
 
 def unit_words(field: Field, unit: str) -> str:
     """Return the words of one unit of the field."""
-    return _unit(field, unit).shown
+    return say(_unit(field, unit).shown)
 
 
 def beside(typed: Typed, field: Field) -> str:
@@ -127,7 +128,7 @@ def conversion_words(typed: Typed, field: Field, water: Water | None = None) -> 
         return ""
     shown = with_unit(display(typed, field, water), unit_words(field, beside(typed, field)))
     was = with_unit(number_part(typed.text), unit_words(field, result.entered.unit))
-    return f"Typed as {was}, shown as {shown}."
+    return say("Typed as {was}, shown as {shown}.", was=was, shown=shown)
 
 
 def relabels(typed: Typed, field: Field) -> tuple[Offer, ...]:
@@ -139,7 +140,7 @@ def relabels(typed: Typed, field: Field) -> tuple[Offer, ...]:
     now = result.entered.unit if isinstance(result, Ok) else typed.unit or field.unit
     was = with_unit(number, unit_words(field, now)) if _knows(field, now) else number
     return tuple(
-        Offer(f"Relabel: {was} becomes {with_unit(number, unit.shown)}", number, unit.id)
+        Offer(say("Relabel: {was} becomes {number}", was=was, number=with_unit(number, unit.shown)), number, unit.id)
         for unit in field.units.units
         if unit.id != now and unit.shown
     )

@@ -8,10 +8,11 @@ import numpy as np
 
 from evenwater.engine.exchange import Course, ExchangeAnswer
 from evenwater.engine.exchange_course import course, stretches
-from evenwater.engine.quantities import significant
 from evenwater.screens.exchange_lines import shown_of, tellable
-from evenwater.screens.shown import span, with_unit
+from evenwater.screens.shown import significant, span, with_unit
+from evenwater.screens.terms import capitalized
 from evenwater.screens.views import Floats
+from evenwater.wording import say
 
 # So many steps of the axis; an exchange bends slowly.
 _STEPS = 160
@@ -40,8 +41,8 @@ class CourseChart:
         """Return what the course is at one of its points, counted from the end where it is below zero."""
         day = float(self.days[point])
         value, low, high = (significant(float(row[point]), 3) for row in (self.values, self.low, self.high))
-        when = "now" if day == 0.0 else f"after {span(day)}"
-        return f"{when}: {with_unit(value, self.unit)}{'' if low == high else f' ({low} to {high})'}"
+        when = say("now") if day == 0.0 else say("after {day}", day=span(day))
+        return f"{when}: {with_unit(value, self.unit)}{('' if low == high else say(' ({low} to {high})', low=low, high=high))}"
 
 
 def charts(answer: ExchangeAnswer) -> dict[str, CourseChart]:
@@ -82,12 +83,16 @@ def _chart(
     name = moved.parameter.name
     # Specific gravity is said in ppt here, so that every unit is proportional to the canonical one.
     per_unit = shown.number(1.0)
-    new = f"new water{', assumed' if moved.assumed else ''} {shown.value(moved.new_water)}"
-    goes = "" if each.settles is None else f" It settles at {shown.value(each.settles)}."
+    new = say(
+        "new water{assumed} {new_water}",
+        assumed=say(", assumed") if moved.assumed else "",
+        new_water=shown.value(moved.new_water),
+    )
+    goes = "" if each.settles is None else say(" It settles at {settles}.", settles=shown.value(each.settles))
     first, last = (shown.value(float(values[at])) for at in (0, -1))
     return CourseChart(
         parameter=name,
-        title=f"{name.capitalize()} in {shown.unit_words} against days",
+        title=say("{name} in {unit} against days", name=capitalized(name), unit=shown.unit_words),
         unit=shown.unit_words,
         days=days,
         values=per_unit * values,
@@ -95,5 +100,13 @@ def _chart(
         high=per_unit * ends[1],
         new_water=shown.number(moved.new_water),
         settles=None if each.settles is None else shown.number(each.settles),
-        spoken=f"{name.capitalize()} goes from {first} to {last} in {span(answer.question.days)}, {new}.{goes}",
+        spoken=say(
+            "{name} goes from {first} to {last} in {days}, {new}.{goes}",
+            name=capitalized(name),
+            first=first,
+            last=last,
+            days=span(answer.question.days),
+            new=new,
+            goes=goes,
+        ),
     )

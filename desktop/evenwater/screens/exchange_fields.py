@@ -10,13 +10,18 @@ from evenwater.engine.catalogue import Catalogue, Parameter
 from evenwater.engine.reader import Field
 from evenwater.screens.pump_words import CAUTIONS as ELECTRICITY
 from evenwater.screens.water_given import AS_MUCH_AS, BOTH, EACH, MIXING
+from evenwater.wording import marked, say, say_all
 
 # The system's own figure, which the Upkeep sheet shows too; all others are in the record of the water.
 EXCHANGED = "exchanged"
 WAY = "way"
 # A list takes an entry without an id for a heading, so the first way has one there and none in the record.
 ALIKE = "both"
-WAYS = ((ALIKE, "Both pumps alike"), (AS_MUCH_AS, "As a batch change"), (EACH, "Each pump by itself"))
+WAYS = (
+    (ALIKE, marked("Both pumps alike")),
+    (AS_MUCH_AS, marked("As a batch change")),
+    (EACH, marked("Each pump by itself")),
+)
 # Which fields say the flow in each way.
 OF_WAY = {BOTH: (EXCHANGED,), AS_MUCH_AS: ("as_much_as", "every_days"), EACH: ("out", "in")}
 LOSSES = ("nitrate_loss", "phosphate_loss")
@@ -25,16 +30,16 @@ FIRST = ("salinity", "alkalinity", "calcium")
 
 # Local codes and licensed practice come first. Common practice, no source.
 PLUMBING = (
-    "Both outlets end above the water with an air gap: else a whole jug can siphon across.",
-    "A jug of 20\u00a0L weighs 20\u00a0kg: fill it where it stands, or lift it with two.",
+    marked("Both outlets end above the water with an air gap: else a whole jug can siphon across."),
+    marked("A jug of 20\u00a0L weighs 20\u00a0kg: fill it where it stands, or lift it with two."),
 )
 AROUND = (*ELECTRICITY, *PLUMBING)
 BUCKET = (
-    "The bag's own sheet comes first.",
-    "Salt into water, slowly, never water onto salt.",
-    "Stir and aerate until all of it is clear; a day is best, and only then test.",
-    "Bring it to the tank's temperature before it goes in.",
-    "Nothing for drinks or food is used for mixing.",
+    marked("The bag's own sheet comes first."),
+    marked("Salt into water, slowly, never water onto salt."),
+    marked("Stir and aerate until all of it is clear; a day is best, and only then test."),
+    marked("Bring it to the tank's temperature before it goes in."),
+    marked("Nothing for drinks or food is used for mixing."),
 )
 
 FIELDS: dict[str, Field] = {
@@ -58,25 +63,25 @@ FIELDS: dict[str, Field] = {
 
 # By the name of the field, for undo.
 WATER_WORDS = {
-    "exchanged": "the water exchanged in a day",
-    "way": "how the exchange is said",
-    "as_much_as": "the batch change that the exchange equals",
-    "every_days": "the days between two batch changes",
-    "out": "the water taken out in a day",
-    "in": "the new water in a day",
-    "days": "how many days to look ahead",
-    "old_jug": "what the jug of old water holds",
-    "new_jug": "what the jug of new water holds",
-    "mix_volume": "the new water in the bucket",
-    "label_mass": "the salt mix on the bag's label",
-    "label_water": "the water on the bag's label",
-    "label_salinity": "the salinity on the bag's label",
-    "mix_measured": "the salinity found in the bucket",
-    "nitrate_loss": "the share of nitrate lost in a day",
-    "phosphate_loss": "the share of phosphate lost in a day",
+    "exchanged": marked("the water exchanged in a day"),
+    "way": marked("how the exchange is said"),
+    "as_much_as": marked("the batch change that the exchange equals"),
+    "every_days": marked("the days between two batch changes"),
+    "out": marked("the water taken out in a day"),
+    "in": marked("the new water in a day"),
+    "days": marked("how many days to look ahead"),
+    "old_jug": marked("what the jug of old water holds"),
+    "new_jug": marked("what the jug of new water holds"),
+    "mix_volume": marked("the new water in the bucket"),
+    "label_mass": marked("the salt mix on the bag's label"),
+    "label_water": marked("the water on the bag's label"),
+    "label_salinity": marked("the salinity on the bag's label"),
+    "mix_measured": marked("the salinity found in the bucket"),
+    "nitrate_loss": marked("the share of nitrate lost in a day"),
+    "phosphate_loss": marked("the share of phosphate lost in a day"),
 }
 # Fields of the record that other records have too are named apart.
-NEW_WATER = "the {name} of the new water"
+NEW_WATER = marked("the {name} of the new water")
 _PATHS = {f"mixing.{path}": name for name, path in MIXING.items()}
 
 
@@ -100,7 +105,7 @@ def of_new_water(parameter: Parameter) -> Field:
 
 def undo_words(field: str) -> str:
     """Return what a field of the record of the water is called in a sentence."""
-    return WATER_WORDS.get(field) or NEW_WATER.format(name=field.replace("_", " "))
+    return say_all(WATER_WORDS.get(field)) or say(NEW_WATER).format(name=field.replace("_", " "))
 
 
 def field_of(path: str, way: str, parameters: tuple[str, ...]) -> str:

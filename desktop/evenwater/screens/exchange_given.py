@@ -7,11 +7,11 @@ from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Any
 
-from evenwater.engine import stock_intake
+from evenwater.engine import quantities, stock_intake
 from evenwater.engine.catalogue import Catalogue, Parameter
 from evenwater.engine.exchange_question import Moved
 from evenwater.engine.intake import water_of
-from evenwater.engine.quantities import Typed, Water, significant
+from evenwater.engine.quantities import Typed, Water
 from evenwater.engine.recipe import Bottle, StockQuestion
 from evenwater.engine.stock import Dissolved
 from evenwater.engine.units import KINDS
@@ -178,11 +178,15 @@ def _of_system(system: Values, p: Parameter) -> Newest | None:
     if p.name in _OF_SYSTEM and typed.text.strip():
         return Newest(typed, None, SYSTEM)
     # Without a salinity the water is taken for natural seawater everywhere, so the pair can be judged all the same.
-    return Newest(Typed(significant(p.natural, 3), p.display_unit), None, ASSUMED) if p.kind == "salinity" else None
+    return (
+        Newest(Typed(quantities.significant(p.natural, 3), p.display_unit), None, ASSUMED)
+        if p.kind == "salinity"
+        else None
+    )
 
 
 def _per_day(p: Parameter, value: float) -> Typed:
-    return Typed(significant(value, _DIGITS), KINDS[f"{p.kind} per day"].canonical.id)
+    return Typed(quantities.significant(value, _DIGITS), KINDS[f"{p.kind} per day"].canonical.id)
 
 
 def _additive(batch: Values, p: Parameter, catalogue: Catalogue, water: Water) -> dict[str, Any] | None:

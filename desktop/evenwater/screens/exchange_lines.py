@@ -6,11 +6,12 @@ from collections.abc import Iterator
 
 from evenwater.engine.exchange import Course, ExchangeAnswer
 from evenwater.engine.exchange_pair import DosingChange
-from evenwater.engine.quantities import significant
 from evenwater.engine.stock import Dissolved
 from evenwater.screens import exchange_words, words
 from evenwater.screens.answer import BOTTLE
-from evenwater.screens.shown import Shown, about, span, with_unit
+from evenwater.screens.shown import Shown, about, significant, span, with_unit
+from evenwater.screens.terms import capitalized, term, terms
+from evenwater.wording import say, say_all
 
 DANGERS = ("exchange_may_flood", "exchange_rise_too_fast", "exchange_fall_too_fast")
 
@@ -32,7 +33,11 @@ def tellable(course: Course) -> float:
 def cautions(answer: ExchangeAnswer) -> tuple[str, ...]:
     """Return the handling lines of every stock whose dose is spoken of, each once."""
     batches = [change.moved.batch for change in answer.dosing]
-    said = [line for batch in batches for line in (batch.cautions if isinstance(batch, Dissolved) else BOTTLE)]
+    said = [
+        line
+        for batch in batches
+        for line in (terms(batch.cautions) if isinstance(batch, Dissolved) else say_all(BOTTLE))
+    ]
     return tuple(dict.fromkeys(said))
 
 
@@ -54,16 +59,28 @@ def lines(answer: ExchangeAnswer) -> tuple[str, ...]:
 
 def _lines(answer: ExchangeAnswer) -> Iterator[str]:
     q = answer.question
-    yield from (f"Danger: {words.sentence(reason)}" for reason in answer.remarks if reason.code in DANGERS)
-    yield from (f"Caution: {line}" for line in cautions(answer))
+    yield from (
+        say("Danger: {reason}", reason=words.sentence(reason)) for reason in answer.remarks if reason.code in DANGERS
+    )
+    yield from (say("Caution: {line}", line=line) for line in cautions(answer))
     percent = exchange_words.percent
-    yield f"{about(1000.0 * q.pair.out_l)} a day go out, {about(1000.0 * q.pair.in_l)} a day come in."
+    yield say(
+        "{out} a day go out, {in_} a day come in.", out=about(1000.0 * q.pair.out_l), in_=about(1000.0 * q.pair.in_l)
+    )
     low, high = answer.left_band
     yield (
-        f"After {span(q.days)}, {percent(answer.left)} of the old water are left ({percent(low)} to {percent(high)} by how well the "
-        f"volume is known). A batch change of {percent(answer.batch_whole)} leaves as much."
+        say(
+            "After {days}, {left} of the old water are left ({low} to {high} by how well the volume is known). A batch change of {batch_whole} leaves as much.",
+            days=span(q.days),
+            left=percent(answer.left),
+            low=percent(low),
+            high=percent(high),
+            batch_whole=percent(answer.batch_whole),
+        )
     )
-    yield f"The exchange of a week equals a batch change of {percent(answer.batch_weekly)}."
+    yield say(
+        "The exchange of a week equals a batch change of {batch_weekly}.", batch_weekly=percent(answer.batch_weekly)
+    )
     for each in answer.courses:
         yield ""
         yield from _course(answer, each)
@@ -74,45 +91,72 @@ def _lines(answer: ExchangeAnswer) -> Iterator[str]:
     if answer.bucket is not None:
         yield ""
         yield from _bucket(answer)
-    yield from (f"Note: {words.sentence(reason)}" for reason in answer.remarks if reason.code not in DANGERS)
+    yield from (
+        say("Note: {reason}", reason=words.sentence(reason)) for reason in answer.remarks if reason.code not in DANGERS
+    )
 
 
 def _course(answer: ExchangeAnswer, each: Course) -> Iterator[str]:
     shown, days = shown_of(answer, each), answer.question.days
-    name = each.moved.parameter.name.capitalize()
-    yield f"{name}: {shown.value(each.points[0])} at the start, new water {shown.value(each.moved.new_water)}"
+    name = capitalized(each.moved.parameter.name)
+    yield say(
+        "{name}: {points} at the start, new water {new_water}",
+        name=term(name),
+        points=shown.value(each.points[0]),
+        new_water=shown.value(each.moved.new_water),
+    )
     if each.runs_out is None or each.runs_out > days:
         low, high = each.band
-        yield f"After {span(days)}: {shown.value(each.end)} ({shown.value(max(low, 0.0))} to {shown.value(high)})"
+        yield say(
+            "After {days}: {end} ({low} to {high})",
+            days=span(days),
+            end=shown.value(each.end),
+            low=shown.value(max(low, 0.0)),
+            high=shown.value(high),
+        )
     if each.settles is not None and each.half_way is not None:
-        yield f"Settles at {shown.value(each.settles)}; half of the way takes {span(each.half_way)}"
+        yield say(
+            "Settles at {settles}; half of the way takes {half_way}",
+            settles=shown.value(each.settles),
+            half_way=span(each.half_way),
+        )
 
 
 def _pair(answer: ExchangeAnswer) -> Iterator[str]:
     found, jugs, percent = answer.match, answer.jugs, exchange_words.percent
     if found.ratio is not None and found.low is not None and found.high is not None and found.settles is not None:
         yield (
-            f"In is {percent(found.ratio)} of out; {exchange_words.between(found.low, found.high)} hold salinity within 0.5. With the "
-            f"level held by top-off it settles at {significant(found.settles, 4)}."
+            say(
+                "In is {ratio} of out; {low} hold salinity within 0.5. With the level held by top-off it settles at {settles}.",
+                ratio=percent(found.ratio),
+                low=exchange_words.between(found.low, found.high),
+                settles=significant(found.settles, 4),
+            )
         )
     for what, lasts, weekly in (
         ("old", jugs.old_lasts, jugs.old_weekly_l),
         ("new", jugs.new_lasts, jugs.new_weekly_l),
     ):
-        swap = f"A week moves {about(1000.0 * weekly)} of {what} water."
-        if lasts is not None:
-            doing = "is full after" if what == "old" else "lasts"
-            swap += f" The jug {doing} {span(lasts)}."
-        yield swap
+        moves = about(1000.0 * weekly)
+        if what == "old":
+            swap = say("A week moves {weekly} of old water.", weekly=moves)
+            full = "" if lasts is None else say(" The jug is full after {lasts}.", lasts=span(lasts))
+        else:
+            swap = say("A week moves {weekly} of new water.", weekly=moves)
+            full = "" if lasts is None else say(" The jug lasts {lasts}.", lasts=span(lasts))
+        yield swap + full
 
 
 def _dosing(change: DosingChange) -> str:
     name = change.moved.parameter.name
     less = change.more <= 0.0
-    how = f"{about(abs(change.more))} a day {'less' if less else 'more'}"
-    return (
-        f"To keep {name} where it is takes {about(change.with_exchange)} of its stock a day with the exchange, "
-        f"{about(change.without)} without: {how}."
+    how = say("{more} a day {less}", more=about(abs(change.more)), less=say("less") if less else say("more"))
+    return say(
+        "To keep {name} where it is takes {with_exchange} of its stock a day with the exchange, {without} without: {how}.",
+        name=term(name),
+        with_exchange=about(change.with_exchange),
+        without=about(change.without),
+        how=how,
     )
 
 
@@ -120,9 +164,13 @@ def _bucket(answer: ExchangeAnswer) -> Iterator[str]:
     bucket, mixing = answer.bucket, answer.question.mixing
     if bucket is None or mixing is None:
         return
-    yield f"{about(1000.0 * mixing.volume_l)} of new water take {with_unit(significant(bucket.mix_g, 3), 'g')} of salt mix."
-    yield exchange_words.LABEL_ONLY
+    yield say(
+        "{volume} of new water take {mix_g} of salt mix.",
+        volume=about(1000.0 * mixing.volume_l),
+        mix_g=with_unit(significant(bucket.mix_g, 3), "g"),
+    )
+    yield say(exchange_words.LABEL_ONLY)
     if bucket.salt_g:
-        yield f"The bucket lacks {with_unit(significant(bucket.salt_g, 3), 'g')} of sodium chloride."
+        yield say("The bucket lacks {salt_g} of sodium chloride.", salt_g=with_unit(significant(bucket.salt_g, 3), "g"))
     elif bucket.water_l:
-        yield f"The bucket takes {about(1000.0 * bucket.water_l)} of fresh water."
+        yield say("The bucket takes {water} of fresh water.", water=about(1000.0 * bucket.water_l))

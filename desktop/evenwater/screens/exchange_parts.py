@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
@@ -10,16 +10,17 @@ from typing import Any
 from evenwater.engine.catalogue import Parameter
 from evenwater.engine.exchange import Course, ExchangeAnswer
 from evenwater.engine.exchange_remarks import ALKALINITY_APART_MEQ, SALINITY_APART, SALT_ALONE, TEMPERATURE_APART_C
-from evenwater.engine.quantities import figure, significant
 from evenwater.screens.exchange_given import ASSUMED, CORRECT, LOG, SYSTEM
 from evenwater.screens.exchange_lines import shown_of, tellable
 from evenwater.screens.exchange_words import LABEL_ONLY, between, percent
-from evenwater.screens.shown import NBSP, Shown, about, span, with_unit
+from evenwater.screens.shown import NBSP, Shown, about, days_words, figure, significant, span, with_unit
+from evenwater.screens.terms import capitalized, listed, term
 from evenwater.screens.views import Bar, WorkLine
 from evenwater.screens.when import age_words
+from evenwater.wording import marked, say, say_all
 
-_FROM = {LOG: "", CORRECT: "", SYSTEM: "from the system's own fields", ASSUMED: "assumed"}
-_NO_TIME = "not said when"
+_FROM = {LOG: "", CORRECT: "", SYSTEM: marked("from the system's own fields"), ASSUMED: marked("assumed")}
+_NO_TIME = marked("not said when")
 _KILO = 1000.0
 
 
@@ -78,17 +79,19 @@ def values(answer: ExchangeAnswer, raw: Mapping[str, Any], now: datetime) -> tup
 def _value(answer: ExchangeAnswer, each: Course, row: Mapping[str, Any], now: datetime) -> ValueRow:
     shown, moved, days = shown_of(answer, each), each.moved, answer.question.days
     read_at = row.get("read_at")
-    age = _FROM.get(str(row.get("read_from", "")), "") or (_NO_TIME if read_at is None else age_words(read_at, now))
+    age = say_all(_FROM.get(str(row.get("read_from", "")), "")) or (
+        say(_NO_TIME) if read_at is None else age_words(read_at, now)
+    )
     stale = read_at is not None and _age_days(read_at, now) > moved.parameter.stale_days
     new = _figure(shown, each, moved.new_water)
     return ValueRow(
         parameter=moved.parameter.name,
-        name=moved.parameter.name.capitalize(),
+        name=capitalized(moved.parameter.name),
         unit=shown.unit_words,
         moved_by=_moved_by(shown, each, bool(row.get("use_learned"))),
         now=_figure(shown, each, moved.now),
-        age=f"{age}: old" if stale else age,
-        new_water=f"{new}\nassumed" if moved.assumed else new,
+        age=say("{age}: old", age=age) if stale else age,
+        new_water=say("{new}\nassumed", new=new) if moved.assumed else new,
         ends=_ends(shown, each, days),
         settles=_settles(shown, each),
         pace=_pace(shown, each),
@@ -110,35 +113,45 @@ def _moved_by(shown: Shown, each: Course, learned: bool) -> str:
     moved = each.moved
     said = []
     if moved.use > 0.0:
-        said.append(f"used {_bare(shown.rise(moved.use))} a day{', from the log' if learned else ''}")
+        said.append(
+            say(
+                "used {use} a day{from_}",
+                use=_bare(shown.rise(moved.use)),
+                from_=say(", from the log") if learned else "",
+            )
+        )
     if moved.added > 0.0:
-        said.append(f"added {_bare(shown.rise(moved.added))} a day")
+        said.append(say("added {added} a day", added=_bare(shown.rise(moved.added))))
     if moved.loss > 0.0:
-        said.append(f"taken {percent(moved.loss)} a day")
+        said.append(say("taken {loss} a day", loss=percent(moved.loss)))
     return "\n".join(said)
 
 
 def _ends(shown: Shown, each: Course, days: float) -> str:
     if each.runs_out is not None and each.runs_out <= days:
-        return "nothing left"
+        return say("nothing left")
     end, low, high = (_figure(shown, each, value) for value in (each.end, *each.band))
-    return end if low == high else f"{end}\n{low} to {high}"
+    return end if low == high else say("{end}\n{low} to {high}", end=end, low=low, high=high)
 
 
 def _settles(shown: Shown, each: Course) -> str:
     if each.runs_out is not None:
-        return f"never: nothing left after {span(each.runs_out)}"
+        return say("never: nothing left after {runs_out}", runs_out=span(each.runs_out))
     if each.settles is None or each.half_way is None:
-        return "stays" if max(each.rise, each.fall) < tellable(each) else "never"
+        return say("stays") if max(each.rise, each.fall) < tellable(each) else say("never")
     value = _figure(shown, each, each.settles)
     if abs(each.settles - each.moved.now) < tellable(each):
-        return f"{value}\nwhere it is"
-    return f"{value}\nhalf way after {span(each.half_way)}"
+        return say("{value}\nwhere it is", value=value)
+    return say("{value}\nhalf way after {half_way}", value=value, half_way=span(each.half_way))
 
 
 def _pace(shown: Shown, each: Course) -> str:
-    way, change = ("rises", each.rise) if each.rise >= each.fall else ("falls", each.fall)
-    return f"{way} by {_bare(shown.rise(change, 2))}" if change >= tellable(each) else "no change"
+    way, change = (say("rises"), each.rise) if each.rise >= each.fall else (say("falls"), each.fall)
+    return (
+        say("{way} by {change}", way=way, change=_bare(shown.rise(change, 2)))
+        if change >= tellable(each)
+        else say("no change")
+    )
 
 
 def bars(answer: ExchangeAnswer) -> tuple[Bar, ...]:
@@ -162,11 +175,13 @@ def _bars(answer: ExchangeAnswer) -> Iterator[Bar]:
     for each in answer.courses:
         p, shown = each.moved.parameter, shown_of(answer, each)
         hard = p.canonical(p.rise_hard)
-        way, change = ("Rise", each.rise) if each.rise >= each.fall else ("Fall", each.fall)
+        way, change = (say("Rise"), each.rise) if each.rise >= each.fall else (say("Fall"), each.fall)
         change = change if change >= tellable(each) else 0.0
         share = change / hard
-        text = f"{shown.rise(change)} of {shown.rise(hard)}"
-        yield Bar(f"pace_{p.name}", f"{way} of {p.name} in a day", text, share, over=share > 1.0)
+        text = say("{change} of {hard}", change=shown.rise(change), hard=shown.rise(hard))
+        yield Bar(
+            f"pace_{p.name}", say("{way} of {name} in a day", way=way, name=term(p.name)), text, share, over=share > 1.0
+        )
     by_name = {each.moved.parameter.name: each for each in answer.courses}
     tank = by_name["salinity"].moved.now if "salinity" in by_name else q.water.salinity
     apart = abs(q.new_salinity - tank)
@@ -182,7 +197,13 @@ def _bars(answer: ExchangeAnswer) -> Iterator[Bar]:
 
 
 def _apart(name: str, apart: float, most: float, said: str, said_most: str) -> Bar:
-    return Bar(f"apart_{name}", f"New water apart in {name}", f"{said} of {said_most}", apart / most, over=apart > most)
+    return Bar(
+        f"apart_{name}",
+        say("New water apart in {name}", name=term(name)),
+        say("{said} of {said_most}", said=said, said_most=said_most),
+        apart / most,
+        over=apart > most,
+    )
 
 
 def pair(answer: ExchangeAnswer) -> tuple[WorkLine, ...]:
@@ -204,23 +225,33 @@ def pair(answer: ExchangeAnswer) -> tuple[WorkLine, ...]:
 def _pair(answer: ExchangeAnswer) -> Iterator[WorkLine]:
     found, q, jugs = answer.match, answer.question, answer.jugs
     if found.ratio is not None and found.low is not None and found.high is not None and found.settles is not None:
-        holds = f"{between(found.low, found.high)} hold salinity within 0.5"
-        yield WorkLine("New water to old water", holds, percent(found.ratio))
-        how = f"with the level held by top-off: {significant(q.new_salinity, 4)} times {percent(found.ratio)}"
-        yield WorkLine("Salinity settles, by the pair alone", how, significant(found.settles, 4))
+        holds = say("{low} hold salinity within 0.5", low=between(found.low, found.high))
+        yield WorkLine(say("New water to old water"), holds, percent(found.ratio))
+        how = say(
+            "with the level held by top-off: {new_salinity} times {ratio}",
+            new_salinity=significant(q.new_salinity, 4),
+            ratio=percent(found.ratio),
+        )
+        yield WorkLine(say("Salinity settles, by the pair alone"), how, significant(found.settles, 4))
     top_off = q.top_off_l
     if found.level_l != 0.0:
-        more = "more in than out" if found.level_l > 0.0 else "more out than in"
-        yield WorkLine("Level by the pair alone", more, f"{about(_KILO * abs(found.level_l))} a day")
+        more = say("more in than out") if found.level_l > 0.0 else say("more out than in")
+        yield WorkLine(
+            say("Level by the pair alone"), more, say("{kilo} a day", kilo=about(_KILO * abs(found.level_l)))
+        )
     if top_off is not None and q.evaporation_l is not None:
-        how = f"{about(_KILO * q.evaporation_l)} a day evaporate"
-        yield WorkLine("Top-off that holds the level", how, f"{about(_KILO * top_off)} a day")
+        how = say("{kilo} a day evaporate", kilo=about(_KILO * q.evaporation_l))
+        yield WorkLine(say("Top-off that holds the level"), how, say("{kilo} a day", kilo=about(_KILO * top_off)))
     for what, size, lasts, weekly, does in (
-        ("Old water", q.old_jug_l, jugs.old_lasts, jugs.old_weekly_l, "is full after"),
-        ("New water", q.new_jug_l, jugs.new_lasts, jugs.new_weekly_l, "lasts"),
+        (say("Old water"), q.old_jug_l, jugs.old_lasts, jugs.old_weekly_l, say("is full after")),
+        (say("New water"), q.new_jug_l, jugs.new_lasts, jugs.new_weekly_l, say("lasts")),
     ):
-        how = "" if lasts is None or size is None else f"a jug of {about(_KILO * size)} {does} {span(lasts)}"
-        yield WorkLine(f"{what}, jug for a week", how, about(_KILO * weekly))
+        how = (
+            ""
+            if lasts is None or size is None
+            else say("a jug of {kilo} {does} {lasts}", kilo=about(_KILO * size), does=does, lasts=span(lasts))
+        )
+        yield WorkLine(say("{what}, jug for a week", what=what), how, about(_KILO * weekly))
 
 
 def dosing(answer: ExchangeAnswer) -> tuple[DoseRow, ...]:
@@ -240,13 +271,13 @@ def dosing(answer: ExchangeAnswer) -> tuple[DoseRow, ...]:
     for change in answer.dosing:
         if change.without <= 0.0 and change.with_exchange <= 0.0:
             continue
-        less = change.more <= 0.0
+        less, more = change.more <= 0.0, about(abs(change.more))
         rows.append(
             DoseRow(
-                change.moved.parameter.name.capitalize(),
+                capitalized(change.moved.parameter.name),
                 about(change.without),
                 about(change.with_exchange),
-                f"{about(abs(change.more))} {'less' if less else 'more'}",
+                say("{volume} less", volume=more) if less else say("{volume} more", volume=more),
             )
         )
     return tuple(rows)
@@ -272,34 +303,50 @@ def _bucket(answer: ExchangeAnswer) -> Iterator[WorkLine]:
     found, mixing, q = answer.bucket, answer.question.mixing, answer.question
     if found is None or mixing is None:
         return
-    label = (
-        f"by the label: {_mass(mixing.label_g)} in {about(_KILO * mixing.label_l)} give {significant(mixing.label_salinity, 4)}. "
-        f"{LABEL_ONLY}"
+    label = say(
+        "by the label: {label_g} in {kilo} give {label_salinity}. {label_only}",
+        label_g=_mass(mixing.label_g),
+        kilo=about(_KILO * mixing.label_l),
+        label_salinity=significant(mixing.label_salinity, 4),
+        label_only=say(LABEL_ONLY),
     )
-    what = f"Salt mix for {about(_KILO * mixing.volume_l)} at {significant(q.new_salinity, 4)}"
+    what = say(
+        "Salt mix for {kilo} at {new_salinity}",
+        kilo=about(_KILO * mixing.volume_l),
+        new_salinity=significant(q.new_salinity, 4),
+    )
     yield WorkLine(what, label, _mass(found.mix_g))
-    yield WorkLine("Temperature", _warm(answer), with_unit(figure(q.water.temperature_c, 1), "°C"))
+    yield WorkLine(say("Temperature"), _warm(answer), with_unit(figure(q.water.temperature_c, 1), "°C"))
     if mixing.measured is None:
         return
-    off = f"found {significant(mixing.measured, 4)}, wanted {significant(q.new_salinity, 4)}"
+    off = say(
+        "found {measured}, wanted {new_salinity}",
+        measured=significant(mixing.measured, 4),
+        new_salinity=significant(q.new_salinity, 4),
+    )
     if found.salt_g:
         more = found.mix_g * (q.new_salinity - mixing.measured) / q.new_salinity
-        yield WorkLine("Salt mix still to add", off, _mass(more))
+        yield WorkLine(say("Salt mix still to add"), off, _mass(more))
         if q.new_salinity - mixing.measured <= SALT_ALONE:
             yield WorkLine(
-                "Or sodium chloride", "within 1 of what is wanted, since it shifts the balance", _mass(found.salt_g)
+                say("Or sodium chloride"),
+                say("within 1 of what is wanted, since it shifts the balance"),
+                _mass(found.salt_g),
             )
     elif found.water_l:
-        yield WorkLine("Fresh water still to add", off, about(_KILO * found.water_l))
+        yield WorkLine(say("Fresh water still to add"), off, about(_KILO * found.water_l))
     else:
-        yield WorkLine("Salinity", off, "as wanted")
+        yield WorkLine(say("Salinity"), off, say("as wanted"))
 
 
 def _warm(answer: ExchangeAnswer) -> str:
     q = answer.question
     if q.new_temperature_c is None:
-        return "as the tank has; bring the bucket to it"
-    return f"as the tank has; the new water has {with_unit(figure(q.new_temperature_c, 1), '°C')}"
+        return say("as the tank has; bring the bucket to it")
+    return say(
+        "as the tank has; the new water has {new_temperature}",
+        new_temperature=with_unit(figure(q.new_temperature_c, 1), "°C"),
+    )
 
 
 def _mass(grams: float) -> str:
@@ -333,22 +380,20 @@ def old_readings(answer: ExchangeAnswer, raw: Mapping[str, Any], now: datetime) 
         if read_at is None and source in (CORRECT, LOG):
             undated.append(p.name)
         elif read_at is not None and _age_days(read_at, now) > p.stale_days:
-            old.append(f"{p.name} ({age_words(read_at, now)}, {_days(p.stale_days)} at most)")
+            old.append(
+                say(
+                    "{name} ({read_at}, {stale_days} at most)",
+                    name=term(p.name),
+                    read_at=age_words(read_at, now),
+                    stale_days=days_words(p.stale_days),
+                )
+            )
     if old:
-        yield f"Readings too old to go by: {listed(old)}. Test again."
+        yield say("Readings too old to go by: {old}. Test again.", old=listed(old))
     if undated:
-        yield f"Nobody said when this was measured: {listed(undated)}. Test again, or say when."
-
-
-def _days(days: float) -> str:
-    return "a day" if days == 1.0 else f"{figure(days, 0)}\u00a0days"
+        yield say("Nobody said when this was measured: {undated}. Test again, or say when.", undated=listed(undated))
 
 
 def _age_days(at: datetime, now: datetime) -> float:
     # By timestamps: wall clocks of one zone may differ by an hour more or less.
     return (now.timestamp() - at.timestamp()) / 86400.0
-
-
-def listed(names: Sequence[str]) -> str:
-    """Return names in a sentence: a, b and c."""
-    return " and ".join(filter(None, (", ".join(names[:-1]), names[-1]))) if names else ""

@@ -19,10 +19,12 @@ from evenwater.screens.exchange_chart import CourseChart, charts
 from evenwater.screens.exchange_parts import DoseRow, ValueRow
 from evenwater.screens.exchange_words import percent
 from evenwater.screens.shown import about, span
+from evenwater.screens.terms import capitalized, listed, terms
 from evenwater.screens.views import Bar, Message, WorkLine
 from evenwater.screens.water_given import way
+from evenwater.wording import marked, say
 
-ELSEWHERE = "Stands on the Correct sheet."
+ELSEWHERE = marked("Stands on the Correct sheet.")
 # One sentence stands for all of these.
 _SAID_TOGETHER = ("exchange_new_water_assumed",)
 
@@ -133,11 +135,16 @@ def view(answer: ExchangeAnswer, raw: Mapping[str, Any], now: datetime) -> Excha
     low, high = answer.left_band
     figure, _, unit = percent(answer.left).partition("\u00a0")
     dangers = tuple(words.sentence(r) for r in answer.remarks if r.code in exchange_lines.DANGERS)
-    second = f"of the old water are left after {span(q.days)}"
-    third = (
-        f"{about(1000.0 * q.pair.out_l)} a day go out, {about(1000.0 * q.pair.in_l)} come in: as much as a batch change of "
-        f"{percent(answer.batch_weekly)} every week, or of {percent(answer.batch_whole)} once in {span(q.days)}. By how well the volume "
-        f"is known, {percent(low)} to {percent(high)} are left."
+    second = say("of the old water are left after {days}", days=span(q.days))
+    third = say(
+        "{out} a day go out, {in_} come in: as much as a batch change of {batch_weekly} every week, or of {batch_whole} once in {days}. By how well the volume is known, {low} to {high} are left.",
+        out=about(1000.0 * q.pair.out_l),
+        in_=about(1000.0 * q.pair.in_l),
+        batch_weekly=percent(answer.batch_weekly),
+        batch_whole=percent(answer.batch_whole),
+        days=span(q.days),
+        low=percent(low),
+        high=percent(high),
     )
     return ExchangeView(
         state="answered",
@@ -162,14 +169,19 @@ def _remarks(answer: ExchangeAnswer, raw: Mapping[str, Any], now: datetime) -> I
     assumed = [each.moved.parameter.name for each in answer.courses if each.moved.assumed]
     if assumed:
         yield (
-            f"Nobody said how much {exchange_parts.listed(assumed)} the new water has: natural seawater is assumed. Test it, or read "
-            "the bag."
+            say(
+                "Nobody said how much {assumed} the new water has: natural seawater is assumed. Test it, or read the bag.",
+                assumed=listed(terms(assumed)),
+            )
         )
     yield from exchange_parts.old_readings(answer, raw, now)
     jug = answer.question.new_jug_l
     if jug is not None:
         # A line that is full goes on by itself when the pump stands still and the outlet hangs in the water.
-        yield f"Should the jug of new water siphon across, {about(1000.0 * jug)} run in: the system must hold that."
+        yield say(
+            "Should the jug of new water siphon across, {jug} run in: the system must hold that.",
+            jug=about(1000.0 * jug),
+        )
     apart = (*exchange_lines.DANGERS, *_SAID_TOGETHER)
     yield from (words.sentence(reason) for reason in answer.remarks if reason.code not in apart)
 
@@ -179,7 +191,7 @@ def _message(reason: Reason, place: _Place) -> Message:
     said = words.sentence(reason)
     parameter = exchange_fields.parameter_of(reason.path, place.parameters)
     if not path and parameter:
-        said = f"{parameter.capitalize()}: {said} {ELSEWHERE}"
+        said = f"{capitalized(parameter)}: {said} {say(ELSEWHERE)}"
     return Message(said, path, reason.code)
 
 

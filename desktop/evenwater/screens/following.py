@@ -8,11 +8,11 @@ from dataclasses import dataclass, fields
 from datetime import datetime, timedelta
 from typing import Any
 
-from evenwater.engine import following
+from evenwater.engine import following, quantities
 from evenwater.engine.catalogue import Catalogue, Parameter
 from evenwater.engine.correction import Answer
 from evenwater.engine.following import Course, Following
-from evenwater.engine.quantities import Typed, Water, from_canonical, significant
+from evenwater.engine.quantities import Typed, Water, from_canonical
 from evenwater.engine.uncertainty import Spread
 from evenwater.engine.units import KINDS
 from evenwater.screens.shown import Shown
@@ -195,7 +195,7 @@ def reading_fields(plan: Kept, value: float, at: datetime) -> dict[str, Typed]:
     number = from_canonical(value, plan.parameter.kind, plan.unit, plan.water)
     digits = 5 if plan.unit.startswith("SG") else 4
     return {
-        "measured": Typed(significant(number, digits), plan.unit),
+        "measured": Typed(quantities.significant(number, digits), plan.unit),
         "measured_at": Typed(at.isoformat(timespec="seconds")),
     }
 

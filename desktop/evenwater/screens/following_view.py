@@ -10,14 +10,16 @@ import numpy as np
 from evenwater.engine import following
 from evenwater.engine.correction import Refused
 from evenwater.engine.following import ABOVE, BELOW, ENDED, INSIDE, STOP, WAITING, Course, Following, Retest
-from evenwater.engine.quantities import from_canonical, significant
+from evenwater.engine.quantities import from_canonical
 from evenwater.screens.answer import per_hour
 from evenwater.screens.following import Kept
 from evenwater.screens.logbook import Projected
-from evenwater.screens.shown import Shown, about, date_time, dose, every, with_unit
+from evenwater.screens.shown import Shown, about, date_time, dose, every, significant, with_unit
+from evenwater.screens.terms import capitalized, term
 from evenwater.screens.views import AnswerView, ChartView, Floats, Message, RetestMark, WorkLine
+from evenwater.wording import marked, say, say_all
 
-PLACE_WORDS = {INSIDE: "inside the band", ABOVE: "above the band", BELOW: "below the band"}
+PLACE_WORDS = {INSIDE: marked("inside the band"), ABOVE: marked("above the band"), BELOW: marked("below the band")}
 _SECONDS = 86400.0
 # A second, in days.
 _AT_ONCE = 1.0 / 86400.0
@@ -95,7 +97,7 @@ def view(plan: Kept, plan_id: str, found: Following, now: datetime) -> FollowVie
     return FollowView(
         state=found.state,
         said=said,
-        strip=f"Plan {plan_id} is followed since {since}. {said}",
+        strip=say("Plan {plan_id} is followed since {since}. {said}", plan_id=plan_id, since=since, said=said),
         answer=_answer(plan, found, shown, said, now),
         chart=chart(plan, found, now),
         stop=found.state == STOP,
@@ -123,40 +125,69 @@ def verdict(plan: Kept, found: Following, now: datetime) -> str:
     shown, name = plan.shown(now), plan.parameter.name
     course = plan.course
     if found.state == ENDED:
-        return f"Its card was valid until {date_time(course.valid_until.astimezone(now.tzinfo))}. Test {name}, then end it or plan again."
+        return say(
+            "Its card was valid until {valid_until}. Test {name}, then end it or plan again.",
+            valid_until=date_time(course.valid_until.astimezone(now.tzinfo)),
+            name=term(name),
+        )
     if found.state == WAITING:
         due = date_time(course.retest_at.astimezone(now.tzinfo))
         return (
-            f"The test of {name} is due now." if found.retest_due else f"No reading since then. Test {name} by {due}."
+            say("The test of {name} is due now.", name=term(name))
+            if found.retest_due
+            else say("No reading since then. Test {name} by {due}.", name=term(name), due=due)
         )
     last = found.retests[-1]
-    reading = f"{shown.value(last.value)} is {PLACE_WORDS[last.place]} of {_band(shown, last)}"
+    reading = say(
+        "{last_value} is {place_words} of {last}",
+        last_value=shown.value(last.value),
+        place_words=say_all(PLACE_WORDS[last.place]),
+        last=_band(shown, last),
+    )
     if found.state == STOP:
         why = (
-            f"{shown.value(last.value)} is above {shown.value(course.stop_above)}, where the card says stop."
+            say(
+                "{last_value} is above {stop_above}, where the card says stop.",
+                last_value=shown.value(last.value),
+                stop_above=shown.value(course.stop_above),
+            )
             if found.above_stop
-            else f"{_times(found.in_a_row)} readings in a row lie above the band, the last {shown.value(last.value)} above {_band(shown, last)}."
+            else say(
+                "{in_a_row} readings in a row lie above the band, the last {last_value} above {last}.",
+                in_a_row=_times(found.in_a_row),
+                last_value=shown.value(last.value),
+                last=_band(shown, last),
+            )
         )
-        return f"Stop dosing {name} now. {why} The animals may use less than before."
+        return say("Stop dosing {name} now. {why} The animals may use less than before.", name=term(name), why=why)
     if found.state == ABOVE:
-        return f"{reading}. Test again with a fresh kit before the next doses; a second reading above it means stop."
+        return say(
+            "{reading}. Test again with a fresh kit before the next doses; a second reading above it means stop.",
+            reading=reading,
+        )
     if found.state == BELOW:
         more = (
-            "Look at line, pump and jug" if found.in_a_row < following.STOP_AFTER else "Look at line, pump and jug now"
+            say("Look at line, pump and jug")
+            if found.in_a_row < following.STOP_AFTER
+            else say("Look at line, pump and jug now")
         )
-        return f"{reading}. {more}; the animals may use more than before. Never make up what is missing."
-    return f"{reading}." + (f" Test {name} now." if found.retest_due else "")
+        return say(
+            "{reading}. {more}; the animals may use more than before. Never make up what is missing.",
+            reading=reading,
+            more=more,
+        )
+    return f"{reading}." + (say(" Test {name} now.", name=term(name)) if found.retest_due else "")
 
 
 def _band(shown: Shown, retest: Retest) -> str:
     low, high = (
         significant(shown.number(v), 5 if shown.unit.startswith("SG") else 3) for v in (retest.low, retest.high)
     )
-    return f"{low} to {with_unit(high, shown.unit_words)}"
+    return say("{low} to {high}", low=low, high=with_unit(high, shown.unit_words))
 
 
 def _times(count: int) -> str:
-    return {2: "Two", 3: "Three"}.get(count, str(count))
+    return {2: say("Two"), 3: say("Three")}.get(count, str(count))
 
 
 def _answer(plan: Kept, found: Following, shown: Shown, said: str, now: datetime) -> AnswerView:
@@ -164,21 +195,31 @@ def _answer(plan: Kept, found: Following, shown: Shown, said: str, now: datetime
     working = (*(_line(shown, retest, now) for retest in found.retests), *_volume(plan, found))
     if found.state == STOP:
         return AnswerView(
-            "stop", "Stop", "dosing now", messages=(Message(said, "", STOP),), working=working, spoken=said
+            "stop", say("Stop"), say("dosing now"), messages=(Message(said, "", STOP),), working=working, spoken=said
         )
     if found.state == ENDED:
         return AnswerView("refused", messages=(Message(said, "", found.state),), working=working, spoken=said)
     ramp = now < course.ends_at
     single = course.dose_ml if ramp else course.upkeep_ml
     if single <= 0.0:
-        text = "The ramp is over, and nothing is dosed to keep the value."
+        text = say("The ramp is over, and nothing is dosed to keep the value.")
         return AnswerView(
             "refused", messages=(Message(f"{text} {said}", "", found.state),), working=working, spoken=text
         )
     ends = date_time(course.ends_at.astimezone(now.tzinfo))
-    second = f"{dose(single)} {every(course.per_day)}, {'until ' + ends if ramp else 'to keep it there'}"
-    expected = f"{significant(shown.number(found.low), 3)} to {with_unit(significant(shown.number(found.high), 3), shown.unit_words)}"
-    third = f"By now {_doses(found, course)}, {about(found.given_ml)}. The water should hold {shown.value(found.expected)} ({expected})."
+    second = f"{dose(single)} {every(course.per_day)}, {(say('until ') + ends if ramp else say('to keep it there'))}"
+    expected = say(
+        "{low} to {high}",
+        low=significant(shown.number(found.low), 3),
+        high=with_unit(significant(shown.number(found.high), 3), shown.unit_words),
+    )
+    third = say(
+        "By now {found}, {given}. The water should hold {expected} ({expected_2}).",
+        found=_doses(found, course),
+        given=about(found.given_ml),
+        expected=shown.value(found.expected),
+        expected_2=expected,
+    )
     odd = found.state in (ABOVE, BELOW)
     remarks = (said,) if odd else ()
     messages = () if odd else (Message(said, "", found.state),)
@@ -203,13 +244,21 @@ def hourly(course: Course, ramp: bool) -> tuple[str, str]:
 
 def _doses(found: Following, course: Course) -> str:
     if found.doses_given <= course.count:
-        return f"{found.doses_given} of {course.count} doses are due"
-    return f"all {course.count} doses and {found.doses_given - course.count} of the upkeep are due"
+        return say("{doses_given} of {count} doses are due", doses_given=found.doses_given, count=course.count)
+    return say(
+        "all {count} doses and {doses_given} of the upkeep are due",
+        count=course.count,
+        doses_given=found.doses_given - course.count,
+    )
 
 
 def _line(shown: Shown, retest: Retest, now: datetime) -> WorkLine:
     at = date_time(retest.at.astimezone(now.tzinfo))
-    return WorkLine(at, f"{shown.value(retest.value)}, expected {_band(shown, retest)}", PLACE_WORDS[retest.place])
+    return WorkLine(
+        at,
+        say("{retest_value}, expected {retest}", retest_value=shown.value(retest.value), retest=_band(shown, retest)),
+        say_all(PLACE_WORDS[retest.place]),
+    )
 
 
 def _volume(plan: Kept, found: Following) -> tuple[WorkLine, ...]:
@@ -219,8 +268,14 @@ def _volume(plan: Kept, found: Following) -> tuple[WorkLine, ...]:
         return ()
     low, high, said = (significant(v, 3) for v in (seen.low, seen.high, seen.value))
     used = with_unit(significant(plan.volume_l, 3), "L")
-    how = f"if all doses arrived and the use is right; {used} was reckoned with"
-    return (WorkLine("Net volume by this rise", how, f"{with_unit(said, 'L')} ({low} to {high})"),)
+    how = say("if all doses arrived and the use is right; {used} was reckoned with", used=used)
+    return (
+        WorkLine(
+            say("Net volume by this rise"),
+            how,
+            say("{said} ({low} to {high})", said=with_unit(said, "L"), low=low, high=high),
+        ),
+    )
 
 
 def chart(plan: Kept, found: Following, now: datetime) -> ChartView:
@@ -256,13 +311,13 @@ def chart(plan: Kept, found: Following, now: datetime) -> ChartView:
         measured_at=start,
         measured=shown.number(course.measured),
         unit=shown.unit_words,
-        title=f"{plan.parameter.name.capitalize()}, {shown.unit_words}",
+        title=f"{capitalized(plan.parameter.name)}, {shown.unit_words}",
         decimals=0 if target >= 100.0 else max(1, 2 - int(np.floor(np.log10(target))) if target > 0.0 else 2),
         labels={
-            "plan": "plan",
-            "uptake_stops": "if uptake stops now",
-            "nothing": "if dosing stops now",
-            "target": "target",
+            "plan": say("plan"),
+            "uptake_stops": say("if uptake stops now"),
+            "nothing": say("if dosing stops now"),
+            "target": say("target"),
             "fastest": "",
         },
         retests=tuple(RetestMark(r.at.timestamp(), shown.number(r.value), r.place) for r in found.retests),

@@ -8,8 +8,10 @@ from dataclasses import dataclass
 from evenwater.engine.foods import FoodsAnswer, Settling
 from evenwater.engine.quantities import Water
 from evenwater.screens.shown import Shown
+from evenwater.screens.terms import capitalized
+from evenwater.wording import marked, say
 
-FED, BARE, USUAL = "with food", "without", "usual, at most"
+FED, BARE, USUAL = marked("with food"), marked("without"), marked("usual, at most")
 
 
 @dataclass(frozen=True)
@@ -52,13 +54,18 @@ def _panel(found: FoodsAnswer, value: Settling, water: Water) -> Panel:
     shown = Shown(p, moved.unit, water)
     fed, bare = (tuple(map(shown.number, course.points)) for course in (value.fed, value.without))
     return Panel(
-        title=f"{p.name.capitalize()}, {shown.unit_words}",
+        title=f"{capitalized(p.name)}, {shown.unit_words}",
         days=found.times,
         fed=fed,
         bare=bare,
         usual=shown.number(p.canonical(p.range_kept[1])),
         spoken=(
-            f"{p.name.capitalize()} goes from {shown.value(value.fed.points[0])} to {shown.value(value.fed.end)} with these foods, to "
-            f"{shown.value(value.without.end)} without."
+            say(
+                "{name} goes from {points} to {end} with these foods, to {end_2} without.",
+                name=capitalized(p.name),
+                points=shown.value(value.fed.points[0]),
+                end=shown.value(value.fed.end),
+                end_2=shown.value(value.without.end),
+            )
         ),
     )

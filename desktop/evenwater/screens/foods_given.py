@@ -11,6 +11,7 @@ from evenwater.engine.foods_question import Food
 from evenwater.engine.form import Unread
 from evenwater.engine.quantities import Typed, Water
 from evenwater.screens.names import shown_name
+from evenwater.wording import marked, say
 
 Values = Mapping[str, Typed]
 
@@ -24,7 +25,7 @@ _CARRIED = {
     PERCENT: ("protein", "nitrogen_share", "phosphorus_share", "density"),
 }
 _LABEL = {"label_parameter": "parameter", "label_dose": "dose", "label_water": "water", "label_raises": "raises"}
-NO_NAME = "Unnamed food"
+NO_NAME = marked("Unnamed food")
 
 
 class Addition(NamedTuple):
@@ -42,7 +43,7 @@ def text_of(values: Values, name: str) -> str:
 
 def name_of(values: Values) -> str:
     """Return what a food is called."""
-    return shown_name(values, NO_NAME)
+    return shown_name(values, say(NO_NAME))
 
 
 def sort_of(values: Values) -> str:
@@ -166,4 +167,4 @@ def _additions(
             if rise > 0.0:
                 yield Addition(name, rise, name_of(each))
             elif rise < 0.0:
-                yield Addition(name, rise, f"nitrification of {name_of(each)}")
+                yield Addition(name, rise, say("nitrification of {each}", each=name_of(each)))

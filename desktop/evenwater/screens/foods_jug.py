@@ -7,15 +7,16 @@ from dataclasses import dataclass
 from datetime import date, datetime, time
 
 from evenwater.engine import foods_keeping
-from evenwater.engine.quantities import Typed, figure, significant, to_canonical
+from evenwater.engine.quantities import Typed, to_canonical
 from evenwater.engine.reader import Ok, read
 from evenwater.engine.visible import quoted
 from evenwater.screens import foods_given
 from evenwater.screens.foods_fields import number
 from evenwater.screens.foods_given import LIQUID, TRACE, YES, Values, sort_of, text_of
 from evenwater.screens.pump_fields import PUMP_FIELDS
-from evenwater.screens.shown import about, date_words, span, with_unit
+from evenwater.screens.shown import about, date_words, figure, significant, span, with_unit
 from evenwater.screens.views import Message, WorkLine
+from evenwater.wording import say
 
 _NO_PUMP: Mapping[str, Typed] = {}
 
@@ -123,10 +124,10 @@ def messages(values: Values, today: date) -> tuple[Message, ...]:
     """
     text, opened = text_of(values, "opened_on"), opened_on(values)
     if text and opened is None:
-        said = f"“{quoted(text)}” is not a date. Write it like 2026-11-25."
+        said = say("“{text}” is not a date. Write it like 2026-11-25.", text=quoted(text))
         return (Message(said, "food.opened_on", "not_a_date"),)
     if opened is not None and opened > today:
-        return (Message("That day is still to come.", "food.opened_on", "not_opened_yet"),)
+        return (Message(say("That day is still to come."), "food.opened_on", "not_opened_yet"),)
     return ()
 
 
@@ -135,10 +136,16 @@ def stop(values: Values, today: date) -> str:
     found = kept(values)
     if not found.spoiled(today) or found.last_day is None:
         return ""
-    why = "it stood warm" if found.warm and found.keeps_days == foods_keeping.WARM_DAYS else "it keeps no longer"
-    return (
-        f"The last day of {found.name} was {day_words(found.last_day)}: {why}. Stop its pump, throw it away, rinse jug and line, and "
-        "open a new one."
+    why = (
+        say("it stood warm")
+        if found.warm and found.keeps_days == foods_keeping.WARM_DAYS
+        else say("it keeps no longer")
+    )
+    return say(
+        "The last day of {found} was {last_day}: {why}. Stop its pump, throw it away, rinse jug and line, and open a new one.",
+        found=found.name,
+        last_day=day_words(found.last_day),
+        why=why,
     )
 
 
@@ -163,29 +170,40 @@ def lines(values: Values, pump: Values, today: date) -> tuple[WorkLine, ...]:
 def _lines(values: Values, pump: Values, today: date) -> Iterator[WorkLine]:
     found, per_day, times = kept(values), number(values, "per_day"), feedings(values, pump)
     if per_day is not None and times > 1.0:
-        yield WorkLine("A feeding", f"{figure(times, 0)} in a day", about(1000.0 * per_day / times))
+        yield WorkLine(
+            say("A feeding"), say("{times} in a day", times=figure(times, 0)), about(1000.0 * per_day / times)
+        )
     if found.last_day is not None and found.opened is not None and found.keeps_days is not None:
-        keeps = (
-            f"opened {day_words(found.opened)}, keeps {_days(found.keeps_days)}{' in the warm' if found.warm else ''}"
+        keeps = say(
+            "opened {opened}, keeps {keeps_days}{in_}",
+            opened=day_words(found.opened),
+            keeps_days=_days(found.keeps_days),
+            in_=say(" in the warm") if found.warm else "",
         )
         left = (found.last_day - today).days
-        ends = "" if left < 0 else " (today)" if left == 0 else f" ({_days(left)} left)"
-        yield WorkLine("Last day to use it", keeps, f"{day_words(found.last_day)}{ends}")
+        ends = "" if left < 0 else say(" (today)") if left == 0 else say(" ({left} left)", left=_days(left))
+        yield WorkLine(say("Last day to use it"), keeps, f"{day_words(found.last_day)}{ends}")
     jug = number(values, "jug_volume")
     if jug is not None and per_day is not None:
         yield WorkLine(
-            "The jug lasts", f"{about(1000.0 * jug)} at {about(1000.0 * per_day)} a day", span(jug / per_day)
+            say("The jug lasts"),
+            say("{jug} at {per_day} a day", jug=about(1000.0 * jug), per_day=about(1000.0 * per_day)),
+            span(jug / per_day),
         )
     if found.empty is not None:
-        yield WorkLine("Empty on", "opened full, as much given every day", day_words(found.empty))
+        yield WorkLine(say("Empty on"), say("opened full, as much given every day"), day_words(found.empty))
     held = line_of(values, pump)
     if held is None:
         return
-    yield WorkLine("The line holds", "π ÷ 4 × inside diameter × inside diameter × length", about(held.holds_ml))
-    yield WorkLine("Food stands in it", "what it holds ÷ what is given in a day", span(held.stands_days))
-    rinse = f"{significant(foods_keeping.RINSES, 2)} × what it holds, fresh or salt water"
-    yield WorkLine("Flush after a feeding", rinse, about(held.flush_ml))
-    yield WorkLine("Flush in a day", "of fresh water it is a part of the top-off", about(held.flush_per_day_ml))
+    yield WorkLine(
+        say("The line holds"), say("π ÷ 4 × inside diameter × inside diameter × length"), about(held.holds_ml)
+    )
+    yield WorkLine(say("Food stands in it"), say("what it holds ÷ what is given in a day"), span(held.stands_days))
+    rinse = say("{rinses} × what it holds, fresh or salt water", rinses=significant(foods_keeping.RINSES, 2))
+    yield WorkLine(say("Flush after a feeding"), rinse, about(held.flush_ml))
+    yield WorkLine(
+        say("Flush in a day"), say("of fresh water it is a part of the top-off"), about(held.flush_per_day_ml)
+    )
 
 
 def remarks(values: Values, pump: Values) -> tuple[str, ...]:
@@ -207,22 +225,30 @@ def remarks(values: Values, pump: Values) -> tuple[str, ...]:
 def _remarks(values: Values, pump: Values) -> Iterator[str]:
     found, per_day, jug = kept(values), number(values, "per_day"), number(values, "jug_volume")
     if found.warm:
-        yield "It is not kept cold: raw food in the warm keeps a day at most (common practice, no source)."
+        yield say("It is not kept cold: raw food in the warm keeps a day at most (common practice, no source).")
     if jug is not None and per_day is not None and found.keeps_days is not None:
         against = foods_keeping.jug(1000.0 * jug, 1000.0 * per_day, found.keeps_days)
         if against.share < 1.0:
             thrown = about(1000.0 * jug * (1.0 - against.share))
             yield (
-                f"The jug lasts {span(against.lasts)} and keeps {_days(found.keeps_days)}: {thrown} would be thrown away. Open "
-                f"{about(against.largest_ml)} at a time, or less."
+                say(
+                    "The jug lasts {lasts} and keeps {keeps_days}: {thrown} would be thrown away. Open {largest} at a time, or less.",
+                    lasts=span(against.lasts),
+                    keeps_days=_days(found.keeps_days),
+                    thrown=thrown,
+                    largest=about(against.largest_ml),
+                )
             )
     held = line_of(values, pump)
     if held is not None and sort_of(values) != TRACE and held.stands_days > foods_keeping.STANDS_DAYS:
         yield (
-            f"Without flushing, food stands in the line for {span(held.stands_days)}. In a warm line it spoils within hours (common "
-            f"practice, no source): flush {about(held.flush_ml)} after each feeding, or bring the jug nearer."
+            say(
+                "Without flushing, food stands in the line for {stands_days}. In a warm line it spoils within hours (common practice, no source): flush {flush} after each feeding, or bring the jug nearer.",
+                stands_days=span(held.stands_days),
+                flush=about(held.flush_ml),
+            )
         )
 
 
 def _days(days: float) -> str:
-    return with_unit(significant(days, 3), "day" if days == 1.0 else "days")
+    return with_unit(significant(days, 3), say("day") if days == 1.0 else say("days"))

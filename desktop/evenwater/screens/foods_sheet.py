@@ -7,7 +7,7 @@ from dataclasses import dataclass, field, replace
 from datetime import date
 from typing import Any
 
-from evenwater.engine import exchange_intake, foods
+from evenwater.engine import exchange_intake, foods, quantities
 from evenwater.engine.catalogue import Catalogue, Parameter
 from evenwater.engine.correction import Refused
 from evenwater.engine.exchange import Course
@@ -15,7 +15,7 @@ from evenwater.engine.exchange_question import ExchangeQuestion
 from evenwater.engine.foods import FoodsAnswer
 from evenwater.engine.foods_question import Food, FoodsQuestion
 from evenwater.engine.form import Unread
-from evenwater.engine.quantities import Typed, Water, significant
+from evenwater.engine.quantities import Typed, Water
 from evenwater.engine.question import VOLUME_UNCERTAINTY
 from evenwater.engine.reasons import Reason
 from evenwater.screens import correct, foods_given, foods_jug, water_given, words
@@ -24,8 +24,10 @@ from evenwater.screens.foods_chart import Panel, panels
 from evenwater.screens.foods_fields import number
 from evenwater.screens.foods_given import Values
 from evenwater.screens.foods_words import ALONE, AT_MOST, FOOD_WORDS, OXYGEN
-from evenwater.screens.shown import Shown, about, dose, with_unit
+from evenwater.screens.shown import Shown, about, dose, significant, unit_words, with_unit
+from evenwater.screens.terms import capitalized, term
 from evenwater.screens.views import AnswerView, Bar, Message, WorkLine
+from evenwater.wording import marked, say, say_all
 
 FOLLOWED = ("nitrate", "phosphate")
 _COLUMNS = (*FOLLOWED, "alkalinity")
@@ -33,7 +35,7 @@ _COLUMNS = (*FOLLOWED, "alkalinity")
 LOOKED_AT = (7, 28, 56)
 MISSING = "--"
 _NO_EXCHANGE = {"per_day": Typed("0", "L per day")}
-_HEADS = ("", "now", "in a week", "in 4 weeks", "in 8 weeks", "settles at")
+_HEADS = ("", marked("now"), marked("in a week"), marked("in 4 weeks"), marked("in 8 weeks"), marked("settles at"))
 
 
 @dataclass(frozen=True)
@@ -76,20 +78,26 @@ class FoodsView:
 def table_heads(catalogue: Catalogue) -> tuple[str, ...]:
     """Return the heads of the table of what foods bring, each value with its unit."""
     columns = (catalogue.parameters[name] for name in _COLUMNS)
-    return "In a day", "given", *(f"{p.name}, {words.unit_words(p.display_unit)}" for p in columns)
+    return say("In a day"), say("given"), *(f"{term(p.name)}, {unit_words(p.display_unit)}" for p in columns)
 
 
 def row(values: Values, today: date) -> str:
     """Return a food as it stands in the list, in two lines: its name; what is given, and until when or why not."""
     given = foods_given.given(values)
     per_day = number(values, "per_day")
-    said = "paused" if not given else "no amount yet" if per_day is None else f"{about(1000.0 * per_day)} a day"
+    said = (
+        say("paused")
+        if not given
+        else say("no amount yet")
+        if per_day is None
+        else say("{per_day} a day", per_day=about(1000.0 * per_day))
+    )
     kept = foods_jug.kept(values)
     ends = ""
     if kept.spoiled(today):
-        ends = "STOP: its last day is over"
+        ends = say("STOP: its last day is over")
     elif kept.last_day is not None:
-        ends = f"use until {foods_jug.day_words(kept.last_day)}"
+        ends = say("use until {last_day}", last_day=foods_jug.day_words(kept.last_day))
     return f"{foods_given.name_of(values)}\n{' · '.join(part for part in (said, ends) if part)}"
 
 
@@ -116,7 +124,9 @@ def view(room: FoodsRoom, food_id: str, catalogue: Catalogue, today: date) -> Fo
     read = {each: foods_given.read(found, catalogue, water) for each, found in room.foods if foods_given.given(found)}
     good = {each: food for each, food in read.items() if isinstance(food, Food)}
     others = [
-        Message(f"{foods_given.name_of(room.values(each))} cannot be read yet, so nothing of it is counted.")
+        Message(
+            say("{each} cannot be read yet, so nothing of it is counted.", each=foods_given.name_of(room.values(each)))
+        )
         for each in read
         if each not in good and each != food_id
     ]
@@ -146,7 +156,7 @@ def _question(room: FoodsRoom, given: tuple[Food, ...], catalogue: Catalogue) ->
     if not foods_given.text_of(room.system, "volume_uncertainty"):
         known = foods_given.text_of(room.system, "volume_known")
         share = VOLUME_UNCERTAINTY.get(known, VOLUME_UNCERTAINTY[""])
-        system["volume_uncertainty"] = Typed(significant(100.0 * share, 3), "%")
+        system["volume_uncertainty"] = Typed(quantities.significant(100.0 * share, 3), "%")
     tables = water_given.tables(room.system, room.water)
     flow = {
         n: t for n, t in tables.get("exchange", {}).items() if n in ("per_day", "out", "in", "as_much_as", "every_days")
@@ -189,7 +199,7 @@ def _answer(
     values = room.values(food_id)
     remarks = foods_jug.remarks(values, room.pump(food_id))
     if own is None:
-        return AnswerView("answered", "0", "mL per day", "Paused: nothing of it is counted.", remarks=remarks)
+        return AnswerView("answered", "0", say("mL per day"), say("Paused: nothing of it is counted."), remarks=remarks)
     if isinstance(own, Unread):
         state = "refused" if own.wrong else "empty"
         return AnswerView(state, messages=tuple(_message(reason) for reason in own.reasons), remarks=remarks)
@@ -199,11 +209,15 @@ def _answer(
     why = foods_jug.stop(values, today)
     if why:
         stop = (Message(why, "", "food_spoiled"),)
-        return AnswerView("stop", "Stop", "feeding now", brings, messages=stop, remarks=remarks, spoken=why)
+        return AnswerView("stop", say("Stop"), say("feeding now"), brings, messages=stop, remarks=remarks, spoken=why)
     most = foods.most_of(question, own)
     at_most = ""
     if most is not None:
-        at_most = f"At most {about(most.ml)} a day of it beside the other foods, by the rise of {most.parameter.name}."
+        at_most = say(
+            "At most {dose} a day of it beside the other foods, by the rise of {parameter}.",
+            dose=about(most.ml),
+            parameter=term(most.parameter.name),
+        )
     if not isinstance(found, FoodsAnswer):
         said = () if found is None else tuple(Message(words.sentence(r), "", r.code) for r in found.reasons)
         return AnswerView("refused", second=at_most, messages=said, remarks=remarks, spoken=at_most)
@@ -227,26 +241,26 @@ def _message(reason: Reason) -> Message:
     name = "_".join(reason.path.split(".")[2:])
     path = f"food.{name}" if name else ""
     if reason.code == "missing":
-        return Message(f"Fill in {FOOD_WORDS[name]}.", path, reason.code)
+        return Message(say("Fill in {food_words}.", food_words=say_all(FOOD_WORDS[name])), path, reason.code)
     return Message(words.sentence(reason), path, reason.code)
 
 
 def _elsewhere(reason: Reason) -> Message:
     """Return what is missing or wrong on another sheet."""
-    where = "Exchange" if reason.path.partition(".")[0] in ("exchange", "new_water", "value") else "Correct"
-    said = "Fill in the net volume." if reason.path == "system.net_volume" else words.sentence(reason)
-    return Message(f"On the {where} sheet: {said}", "", reason.code)
+    where = say("Exchange") if reason.path.partition(".")[0] in ("exchange", "new_water", "value") else say("Correct")
+    said = say("Fill in the net volume.") if reason.path == "system.net_volume" else words.sentence(reason)
+    return Message(say("On the {where} sheet: {said}", where=where, said=said), "", reason.code)
 
 
 def _figure(ml: float) -> tuple[str, str]:
-    number, _, unit = dose(float(significant(ml, 6))).partition("\u00a0")
-    return number, f"{unit} per day"
+    number, _, unit = dose(float(quantities.significant(ml, 6))).partition("\u00a0")
+    return number, say("{unit} per day", unit=unit)
 
 
 def _brings(food: Food, tank: ExchangeQuestion) -> str:
     """Return what a food brings in a day, in a sentence."""
     said = [
-        f"{shown.rise(rise)} {name}"
+        f"{shown.rise(rise)} {term(name)}"
         for name, shown in _shown(tank).items()
         if (rise := food.brings(name, tank.volume_l)) > 0.0
     ]
@@ -254,11 +268,15 @@ def _brings(food: Food, tank: ExchangeQuestion) -> str:
         p = food.other[0]
         rise = food.brings(p.name, tank.volume_l)
         said += (
-            [f"{Shown(p, p.display_unit, tank.water).rise(rise)} {p.name}"]
+            [f"{Shown(p, p.display_unit, tank.water).rise(rise)} {term(p.name)}"]
             if rise > 0.0 and p.name not in FOLLOWED
             else []
         )
-    return f"A day of it brings at most {' and '.join(said)}." if said else "Nothing of it is counted."
+    return (
+        say("A day of it brings at most {said}.", said=say(" and ").join(said))
+        if said
+        else say("Nothing of it is counted.")
+    )
 
 
 def _shown(tank: ExchangeQuestion) -> dict[str, Shown]:
@@ -271,8 +289,12 @@ def _bars(found: FoodsAnswer) -> Iterator[Bar]:
             continue
         p = each.parameter
         shown = Shown(p, p.display_unit, found.question.tank.water)
-        text = f"{significant(shown.number(each.near.value), 3)} of {shown.rise(each.near.bound)}"
-        yield Bar(each.near.code, f"{p.name.capitalize()} in a day", text, each.near.share)
+        text = say(
+            "{near_value} of {bound}",
+            near_value=significant(shown.number(each.near.value), 3),
+            bound=shown.rise(each.near.bound),
+        )
+        yield Bar(each.near.code, say("{name} in a day", name=capitalized(p.name)), text, each.near.share)
 
 
 def _working(food: Food, tank: ExchangeQuestion) -> Iterator[WorkLine]:
@@ -282,8 +304,16 @@ def _working(food: Food, tank: ExchangeQuestion) -> Iterator[WorkLine]:
         carried = food.nitrogen if name == "nitrate" else food.phosphorus or 0.0
         if carried > 0.0:
             per = significant(food.per_ml(name) / carried, 4)
-            how = f"{ml} × {with_unit(significant(carried, 3), 'mg')} in a mL × {per} ÷ {litres}"
-            yield WorkLine(f"{name.capitalize()} in a day", how, shown.rise(food.brings(name, tank.volume_l)))
+            how = say(
+                "{dose} × {carried} in a mL × {per} ÷ {litres}",
+                dose=ml,
+                carried=with_unit(significant(carried, 3), "mg"),
+                per=per,
+                litres=litres,
+            )
+            yield WorkLine(
+                say("{name} in a day", name=capitalized(name)), how, shown.rise(food.brings(name, tank.volume_l))
+            )
 
 
 # All foods
@@ -307,7 +337,7 @@ def _rows(room: FoodsRoom, good: Mapping[str, Food], catalogue: Catalogue, water
         totals = (sum(food.brings(p.name, volume) for food in good.values()) for p in columns)
         rows.append(
             (
-                "All together",
+                say("All together"),
                 about(sum(food.per_day_ml for food in good.values())),
                 *(_rise(p, total, water) for p, total in zip(columns, totals, strict=True)),
             )
@@ -317,35 +347,38 @@ def _rows(room: FoodsRoom, good: Mapping[str, Food], catalogue: Catalogue, water
 
 def _rise(p: Parameter, rise: float, water: Water) -> str:
     if rise == 0.0:
-        return "none"
+        return say("none")
     said = significant(Shown(p, p.display_unit, water).number(abs(rise)), 3)
-    return said if rise > 0.0 else f"takes {said}"
+    return said if rise > 0.0 else say("takes {said}", said=said)
 
 
 def _course(room: FoodsRoom, found: FoodsAnswer) -> Iterator[tuple[str, ...]]:
     for value in found.values:
         moved = value.fed.moved
-        yield (f"{moved.parameter.name.capitalize()}, {words.unit_words(moved.unit)}", *("" for _ in _HEADS[1:]))
-        yield ("with these foods", *_points(room, found, value.fed))
-        yield ("without food", *_points(room, found, value.without))
+        yield (f"{capitalized(moved.parameter.name)}, {unit_words(moved.unit)}", *("" for _ in _HEADS[1:]))
+        yield (say("with these foods"), *_points(room, found, value.fed))
+        yield (say("without food"), *_points(room, found, value.without))
 
 
 def _points(room: FoodsRoom, found: FoodsAnswer, course: Course) -> tuple[str, ...]:
     """Return a value now and on the days looked at, and where it settles; of one that nobody tested only the last."""
     shown = _shown(found.question.tank)[course.moved.parameter.name]
-    settles = "climbs on" if course.settles is None else significant(shown.number(course.settles), 3)
+    settles = say("climbs on") if course.settles is None else significant(shown.number(course.settles), 3)
     if course.settles is None and course.moved.added == 0.0:
         settles = "stays"
     if course.moved.parameter.name not in room.readings:
-        return "no reading", *(MISSING for _ in LOOKED_AT), settles
+        return say("no reading"), *(MISSING for _ in LOOKED_AT), settles
     at = dict(zip(found.times, course.points, strict=True))
     return (*tuple(significant(shown.number(at[day]), 3) for day in (0.0, *map(float, LOOKED_AT))), settles)
 
 
 def _notes(found: FoodsAnswer | Refused | None) -> Iterator[str]:
-    yield AT_MOST
-    yield ALONE
-    oxygen = OXYGEN
+    yield say(AT_MOST)
+    yield say(ALONE)
+    oxygen = say(OXYGEN)
     if isinstance(found, FoodsAnswer) and found.oxygen > 0.0:
-        oxygen += f" Turning their nitrogen into nitrate alone takes {with_unit(significant(found.oxygen, 2), 'mg per L')} in a day."
+        oxygen += say(
+            " Turning their nitrogen into nitrate alone takes {oxygen} in a day.",
+            oxygen=with_unit(significant(found.oxygen, 2), say("mg per L")),
+        )
     yield oxygen

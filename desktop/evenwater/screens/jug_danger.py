@@ -10,7 +10,7 @@ from evenwater.engine.fields import FLOW, LINE_BORE, LINE_LENGTH
 from evenwater.engine.jug_level import doses_lost
 from evenwater.engine.jug_siphon import CHECKLIST, RunIn, Setting, Tank, dangers, largest_ml, run_in
 from evenwater.engine.pump_line import dead_volume
-from evenwater.engine.quantities import Typed, from_canonical, significant, to_canonical
+from evenwater.engine.quantities import Typed, from_canonical, to_canonical
 from evenwater.engine.question import VOLUME_UNCERTAINTY
 from evenwater.engine.reader import Field, Ok, read
 from evenwater.engine.recipe import Bottle
@@ -21,15 +21,17 @@ from evenwater.screens.jug_delivery import LOOKING
 from evenwater.screens.jug_levels import NO, YES, Level
 from evenwater.screens.jug_room import Drawer, Jug, stock_answer, volume
 from evenwater.screens.names import shown_name
-from evenwater.screens.shown import seconds, with_unit
+from evenwater.screens.shown import seconds, significant, with_unit
+from evenwater.screens.terms import term
+from evenwater.wording import marked, say, say_all, say_many
 
 Values = Mapping[str, Typed]
 
 # The checks a keeper ticks; the others follow from figures and from what was noted.
 TICKED = ("outlet_above_water", "jug_below_outlet", "tube_lifted", "outlets_apart")
 _UNCHECKED = "siphon_not_checked"
-NOBODY = "No system takes from this jug yet, so there is no water it could run into."
-UNKNOWN = (
+NOBODY = marked("No system takes from this jug yet, so there is no water it could run into.")
+UNKNOWN = marked(
     "What is in the jug is not complete, so nobody can say what it would do. Fill in its batch on the Stocks sheet."
 )
 
@@ -72,8 +74,8 @@ def runs_in(jug: Jug, catalogue: Catalogue) -> tuple[tuple[RunInRow, ...], str]:
     found = list(_found(jug, catalogue))
     if not found:
         if jug.drawers is None:
-            return (), LOOKING
-        return (), NOBODY if not jug.drawers else "" if _known(jug, catalogue) else UNKNOWN
+            return (), say(LOOKING)
+        return (), say(NOBODY) if not jug.drawers else "" if _known(jug, catalogue) else say(UNKNOWN)
     return tuple(_row(drawer, each, largest) for drawer, every, largest in found for each in every), ""
 
 
@@ -114,15 +116,25 @@ def _row(drawer: Drawer, each: RunIn, largest: tuple[float, float] | None) -> Ru
     def value(canonical: float) -> str:
         return with_unit(significant(from_canonical(canonical, p.kind, p.display_unit, water), 3), shown)
 
-    said = "taken for it, not tested" if each.assumed else "as tested"
-    what = f"{p.name}: from {value(each.before)} ({said}) to {value(each.after)}"
+    said = say("taken for it, not tested") if each.assumed else say("as tested")
+    what = say(
+        "{name}: from {before} ({said}) to {after}",
+        name=term(p.name),
+        before=value(each.before),
+        said=said,
+        after=value(each.after),
+    )
     if each.harms:
-        what += f", above the {value(each.most)} that no plan may aim for"
+        what += say(", above the {most} that no plan may aim for", most=value(each.most))
     if largest is None:
         return RunInRow(drawer.name, what, "", each.harms)
     if largest[0] < 1.0:
-        return RunInRow(drawer.name, what, "too high already: none of it is safe", each.harms)
-    size = f"largest safe jug {volume(each.safe_ml)}, advised {volume(min(each.safe_ml, each.advised_ml))} or less"
+        return RunInRow(drawer.name, what, say("too high already: none of it is safe"), each.harms)
+    size = say(
+        "largest safe jug {safe}, advised {safe_2} or less",
+        safe=volume(each.safe_ml),
+        safe_2=volume(min(each.safe_ml, each.advised_ml)),
+    )
     return RunInRow(drawer.name, what, size, each.harms)
 
 
@@ -150,7 +162,7 @@ def checklist(jug: Jug, catalogue: Catalogue) -> tuple[CheckRow, ...]:
     return tuple(
         CheckRow(
             code,
-            jug_words.CHECKS[code],
+            say_all(jug_words.CHECKS[code]),
             answered[code] if code in answered else _said(jug.stock, code),
             code in TICKED,
         )
@@ -200,12 +212,16 @@ def _primed(pump: Values, dose_ml: float) -> Iterator[str]:
     if bore is None or length is None:
         return
     held, flow = dead_volume(bore, length), _number(pump, "flow", FLOW)
-    name = shown_name(pump, "the pump")
-    run = "" if flow is None else f", about {seconds(60.0 * held / flow)} of running"
-    said = f"The line of {name} holds {volume(held)}{run}."
+    name = shown_name(pump, say("the pump"))
+    run = "" if flow is None else say(", about {held} of running", held=seconds(60.0 * held / flow))
+    said = say("The line of {name} holds {held}{run}.", name=term(name), held=volume(held), run=run)
     if dose_ml > 0.0:
         lost = doses_lost(held, dose_ml)
-        said += f" Not primed, the first {'dose does' if lost == 1 else f'{lost} doses do'} not arrive whole."
+        said += say_many(
+            " Not primed, the first dose does not arrive whole.",
+            " Not primed, the first {n} doses do not arrive whole.",
+            lost,
+        )
     yield said
 
 

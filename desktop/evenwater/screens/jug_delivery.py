@@ -20,7 +20,7 @@ from evenwater.engine.jug_check import (
     check,
 )
 from evenwater.engine.jug_level import Draw
-from evenwater.engine.quantities import Typed, from_canonical, significant, to_canonical
+from evenwater.engine.quantities import Typed, from_canonical, to_canonical
 from evenwater.engine.question import PUMP_UNCERTAINTY
 from evenwater.engine.reader import Ask, Ok, read
 from evenwater.engine.reasons import Reason
@@ -30,15 +30,21 @@ from evenwater.screens.jug_levels import Level, accuracy_ml, below_ml, steady
 from evenwater.screens.jug_room import Drawer, Jug, volume
 from evenwater.screens.names import shown_name
 from evenwater.screens.rounds_jugs import UNSURE, Drawn, taken
-from evenwater.screens.shown import date_time, with_unit
+from evenwater.screens.shown import date_time, significant, with_unit
+from evenwater.screens.terms import term
+from evenwater.wording import marked, say, say_all
 
-LOOKING = "Reckoning what is taken from the jugs."
-NO_PUMP = "Nothing is known to be taken from this jug, so its levels say nothing of a pump."
-NO_VOLUME = "Say what the jug holds when it is full; then its levels can be compared."
-_ONE = "One level is noted. Read it again in a few days: two levels tell how the pump delivers."
-_NONE = "No level is noted yet. Read one now, and one more in a few days: two levels tell how the pump delivers."
-_WELL = "All is well: the pump delivers what it should."
-_FAR_LESS = "Far less is in the log than the daily rate takes. What was dosed by hand and not noted looks like a fault of the pump."
+LOOKING = marked("Reckoning what is taken from the jugs.")
+NO_PUMP = marked("Nothing is known to be taken from this jug, so its levels say nothing of a pump.")
+NO_VOLUME = marked("Say what the jug holds when it is full; then its levels can be compared.")
+_ONE = marked("One level is noted. Read it again in a few days: two levels tell how the pump delivers.")
+_NONE = marked(
+    "No level is noted yet. Read one now, and one more in a few days: two levels tell how the pump delivers."
+)
+_WELL = marked("All is well: the pump delivers what it should.")
+_FAR_LESS = marked(
+    "Far less is in the log than the daily rate takes. What was dosed by hand and not noted looks like a fault of the pump."
+)
 
 
 @dataclass(frozen=True)
@@ -93,14 +99,14 @@ def view(jug: Jug, now: datetime) -> CheckView:
     """
     holds = jug.holds_ml
     if jug.drawers is None:
-        return CheckView("none", (LOOKING,))
+        return CheckView("none", (say(LOOKING),))
     if not jug.per_day_ml:
-        return CheckView("none", (NO_PUMP,), notes=tuple(_fell(jug, now)))
+        return CheckView("none", (say(NO_PUMP),), notes=tuple(_fell(jug, now)))
     if holds is None:
-        return CheckView("none", (NO_VOLUME,))
+        return CheckView("none", (say(NO_VOLUME),))
     levels = steady(jug.levels, jug.batch, jug.per_day_ml, now)
     if len(levels) < 2:
-        return CheckView("none", (_ONE if levels else _NONE,))
+        return CheckView("none", (say(_ONE) if levels else say(_NONE),))
     record, basis = _record(jug, levels, holds)
     found = check(record)
     if isinstance(found, Reason):
@@ -120,8 +126,9 @@ def _fell(jug: Jug, now: datetime) -> Iterator[str]:
     found = check(record)
     if isinstance(found, Reason) and found.code == "fell_without_doses":
         yield (
-            "The level fell all the same. If no pump draws from this jug, it runs in by itself: lift the outlet out of the water "
-            "at once and set the jug below it."
+            say(
+                "The level fell all the same. If no pump draws from this jug, it runs in by itself: lift the outlet out of the water at once and set the jug below it."
+            )
         )
 
 
@@ -139,7 +146,7 @@ def summary(view: CheckView) -> str:
         A few words.
     """
     if view.stop:
-        return "it may run in by itself"
+        return say("it may run in by itself")
     return view.off if view.state in (AMBER_MARK, RED_MARK) else ""
 
 
@@ -189,34 +196,57 @@ def _drawn(per_day: float, logged: tuple[tuple[float, float], ...], first: datet
 
 def _checked(jug: Jug, found: JugCheck, basis: str, now: datetime) -> CheckView:
     bias, half = found.ratio - 1.0, found.ratio_half
-    way = "more" if bias > 0.0 else "less"
+    way = say("more") if bias > 0.0 else say("less")
     since, until = (date_time(at.astimezone(now.tzinfo)) for at in (found.since, found.until))
     real, half_ml, expected = (volume(ml) for ml in (found.real_ml, found.real_half_ml, found.expected_ml))
-    off = f"{jug_words.percent(abs(bias))} {way} (give or take {jug_words.percent(half)})"
+    off = say(
+        "{bias} {way} (give or take {half})", bias=jug_words.percent(abs(bias)), way=way, half=jug_words.percent(half)
+    )
     told = [
-        f"{real} left the jug from {since} to {until} (give or take {half_ml}); {expected} were expected.",
-        f"That is {off}: {jug_words.MARKS[found.mark]}.",
+        say(
+            "{real} left the jug from {since} to {until} (give or take {half}); {expected} were expected.",
+            real=real,
+            since=since,
+            until=until,
+            half=half_ml,
+            expected=expected,
+        ),
+        say("That is {off}: {marks}.", off=off, marks=say_all(jug_words.MARKS[found.mark])),
     ]
     if found.mark == COARSE_MARK:
         told.append(
-            f"To tell {jug_words.percent(0.05)}, read levels between which {volume(found.clear_from_ml)} or more are dosed."
+            say(
+                "To tell {percent}, read levels between which {clear_from} or more are dosed.",
+                percent=jug_words.percent(0.05),
+                clear_from=volume(found.clear_from_ml),
+            )
         )
     unknown = found.cause == CANNOT_TELL
-    others = [jug_words.CAUSES[name] for name, _ in found.candidates if name not in (found.cause, WELL)]
+    others = [say_all(jug_words.CAUSES[name]) for name, _ in found.candidates if name not in (found.cause, WELL)]
     well = found.cause == WELL
     # Where all is well, nothing is off that could be told apart.
     notes = [words.sentence(reason) for reason in found.remarks if not (well and reason.code == "several_pumps")]
     if basis == UNSURE:
-        notes.append(_FAR_LESS)
+        notes.append(say(_FAR_LESS))
     return CheckView(
         state=found.mark,
         told=tuple(told),
-        cause=jug_words.CANNOT_TELL if unknown else _WELL if well else f"Likely: {jug_words.CAUSES[found.cause]}.",
-        possible=f"Possible{'' if unknown else ' too'}: {'; '.join(others)}." if others else "",
-        steps=tuple(jug_words.STEPS[step] for step in found.steps),
+        cause=say(jug_words.CANNOT_TELL)
+        if unknown
+        else say(_WELL)
+        if well
+        else say("Likely: {causes}.", causes=say_all(jug_words.CAUSES[found.cause])),
+        possible=say("Possible{too}: {others}.", too="" if unknown else say(" too"), others="; ".join(others))
+        if others
+        else "",
+        steps=tuple(say_all(jug_words.STEPS[step]) for step in found.steps),
         stop=words.sentence(Reason("siphon_possible", {}, "level")) if found.stop else "",
         notes=tuple(notes),
-        off=f"{jug_words.percent(abs(bias))} too {'much' if bias > 0.0 else 'little'} delivered",
+        off=say(
+            "{bias} too {much} delivered",
+            bias=jug_words.percent(abs(bias)),
+            much=say("much") if bias > 0.0 else say("little"),
+        ),
         flow=_flow(jug, found),
     )
 
@@ -237,10 +267,14 @@ def _flow(jug: Jug, found: JugCheck) -> FlowOffer | None:
         significant(from_canonical(canonical * share, FLOW.kind, unit), 3)
         for share in (found.factor.low, found.factor.value, found.factor.high)
     )
-    name = shown_name(pump, "the pump")
-    said = (
-        f"{name} is set by a flow of {with_unit(significant(float(read_flow.entered.number), 3), shown)}. By these levels it gives "
-        f"{with_unit(new, shown)} ({low} to {high}). Calibrate it first; use this only if the calibration says the same."
+    name = shown_name(pump, say("the pump"))
+    said = say(
+        "{name} is set by a flow of {entered_number}. By these levels it gives {new} ({low} to {high}). Calibrate it first; use this only if the calibration says the same.",
+        name=term(name),
+        entered_number=with_unit(significant(float(read_flow.entered.number), 3), shown),
+        new=with_unit(new, shown),
+        low=low,
+        high=high,
     )
     # A point before three digits could be taken for a thousands mark.
     text = f"{new}0" if isinstance(read(new, FLOW, unit), Ask) else new

@@ -10,13 +10,15 @@ import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 
-from evenwater.engine.quantities import Water, figure, from_canonical, significant
+from evenwater.engine.quantities import Water, from_canonical
 from evenwater.engine.recipe import SAID_DOSE_ML, SAID_WATER_L, Bottle, StockAnswer
 from evenwater.engine.stock import Dissolved
-from evenwater.screens import plan_id, words
+from evenwater.screens import plan_id
 from evenwater.screens.answer import BOTTLE
 from evenwater.screens.dose_card import strength_words
-from evenwater.screens.shown import Shown, date_text, formula, with_unit
+from evenwater.screens.shown import Shown, date_text, figure, formula, significant, unit_words, with_unit
+from evenwater.screens.terms import listed, term, terms
+from evenwater.wording import marked, say
 
 
 @dataclass(frozen=True)
@@ -70,16 +72,16 @@ class JugLabel:
 
 
 # The last two words stay together, in front of the line for the number.
-FIRST_AID = "In the eyes: rinse for at least 15 minutes and get medical help. Poison\u00a0centre:"
-_KEEP_AWAY = "Keep away from children. Not for drinking."
-_BAG = "The bag's own safety sheet and local rules come first."
+FIRST_AID = marked("In the eyes: rinse for at least 15 minutes and get medical help. Poison\u00a0centre:")
+_KEEP_AWAY = marked("Keep away from children. Not for drinking.")
+_BAG = marked("The bag's own safety sheet and local rules come first.")
 # Cautions that a line of the label's own says, and says more of.
 _IN_THE_EYES = BOTTLE[1]
 _NEVER_WITH = "Never mix it with a concentrate of "
 _WORD = re.compile("[a-z]+")
 # In the words that stand on other jugs.
-_ALKALINITY = ("carbonate", "bicarbonate", "other alkalinity")
-_CARRIED = {"dic": "dissolved inorganic carbon", "salinity": "dry salt"}
+_ALKALINITY = (marked("carbonate"), marked("bicarbonate"), marked("other alkalinity"))
+_CARRIED = {"dic": marked("dissolved inorganic carbon"), "salinity": marked("dry salt")}
 
 # What falls out when two concentrates meet: chalk, magnesium carbonate or hydroxide, gypsum, phosphates, strontium
 # sulfate. Source: solubility rules of any chemistry handbook, from memory.
@@ -108,18 +110,19 @@ def label(answer: StockAnswer, facts: LabelFacts) -> JugLabel:
     """
     batch = answer.batch if isinstance(answer.batch, Dissolved) else None
     cautions = BOTTLE if batch is None else (*batch.cautions, _BAG)
-    separation = _separation({item.name for item in answer.carries})
+    apart = _apart({item.name for item in answer.carries})
+    separation = say("Never mix with any {named} concentrate.", named=_any_of(terms(apart))) if apart else ""
     code = plan_id.batch_code(facts.batch_id) if facts.batch_id else ""
     return JugLabel(
         name=facts.name.strip(),
         batch=code,
         contents=_contents(batch),
-        signal_word="" if batch is None else batch.signal_word,
-        statements=() if batch is None else tuple(f"{statement}." for statement in batch.statements),
-        handling=tuple(caution for caution in cautions if not _said_elsewhere(caution, separation)),
+        signal_word="" if batch is None else term(batch.signal_word),
+        statements=() if batch is None else tuple(f"{statement}." for statement in terms(batch.statements)),
+        handling=tuple(term(caution) for caution in cautions if not _said_elsewhere(caution, apart)),
         separation=separation,
-        keep_away=_KEEP_AWAY,
-        first_aid=FIRST_AID,
+        keep_away=say(_KEEP_AWAY),
+        first_aid=say(FIRST_AID),
         strength=_strength(answer),
         does=tuple(_does(answer)),
         entries=_entries(answer, facts, code),
@@ -128,36 +131,45 @@ def label(answer: StockAnswer, facts: LabelFacts) -> JugLabel:
 
 def _contents(batch: Dissolved | None) -> tuple[Contents, ...]:
     if batch is None:
-        return (Contents("Bottle, by its label"),)
+        return (Contents(say("Bottle, by its label")),)
     return tuple(
-        Contents(f"{'and ' if number else ''}{portion.chemical.tall_man}", formula(portion.chemical.formula))
+        Contents(
+            f"{(say('and ') if number else '')}{term(portion.chemical.tall_man)}", formula(portion.chemical.formula)
+        )
         for number, portion in enumerate(batch.portions)
     )
 
 
-def _separation(carried: set[str]) -> str:
+def _apart(carried: set[str]) -> tuple[str, ...]:
+    """Return what must never meet what a jug carries, by the words of the data."""
     apart = {other for one, others in _FALLS_OUT if one in carried for other in others}
     apart |= {one for one, others in _FALLS_OUT if carried & set(others)}
-    named = [*sorted(apart - {"alkalinity"}), *(_ALKALINITY if "alkalinity" in apart else ())]
-    return f"Never mix with any {_listed(named, 'or')} concentrate." if apart else ""
+    return (*sorted(apart - {"alkalinity"}), *(_ALKALINITY if "alkalinity" in apart else ()))
 
 
-def _said_elsewhere(caution: str, separation: str) -> bool:
+def _said_elsewhere(caution: str, apart: Sequence[str]) -> bool:
     """Return whether a caution is said by the first aid, or all that it names by the line of what must never meet."""
     if not caution.startswith(_NEVER_WITH):
         return caution == _IN_THE_EYES
     named = set(_WORD.findall(caution.removeprefix(_NEVER_WITH).partition(":")[0]))
-    return named <= set(_WORD.findall(separation)) | {"or"}
+    return named <= set(_WORD.findall(" ".join(apart))) | {"or"}
 
 
 def _strength(answer: StockAnswer) -> str:
     if isinstance(answer.batch, Bottle):
         said, parameter = answer.batch.label, answer.batch.parameter
         rise = Shown(parameter, parameter.display_unit, Water()).rise(said.raises)
-        return f"Strength by its label: {_volume(said.dose_ml)} raise {_litres(said.water_l)} by {rise}."
+        return say(
+            "Strength by its label: {dose} raise {water} by {rise}.",
+            dose=_volume(said.dose_ml),
+            water=_litres(said.water_l),
+            rise=rise,
+        )
     if answer.batch.saturated:
-        return f"Saturated limewater, dose the clear water only. Strength: {strength_words(answer.batch)}."
-    return f"Strength: {strength_words(answer.batch)}."
+        return say(
+            "Saturated limewater, dose the clear water only. Strength: {batch}.", batch=strength_words(answer.batch)
+        )
+    return say("Strength: {batch}.", batch=strength_words(answer.batch))
 
 
 def _volume(ml: float) -> str:
@@ -176,32 +188,39 @@ def _does(answer: StockAnswer) -> Iterator[str]:
     for item in answer.carries:
         unit, _, counted_as = item.unit.partition("/L")
         amount = with_unit(significant(item.per_litre * SAID_DOSE_ML / 1000.0, 3), unit)
-        carried.append(f"{amount} of {_CARRIED.get(item.name, item.name)}{counted_as}")
+        carried.append(
+            say(
+                "{amount} of {item}{counted_as}",
+                amount=amount,
+                item=term(_CARRIED.get(item.name, item.name)),
+                counted_as=counted_as,
+            )
+        )
     if carried:
-        yield f"{dose} carries {_listed(carried)}."
+        yield say("{dose} carries {carried}.", dose=dose, carried=listed(carried))
     rises = []
     for parameter, rise in answer.rises:
         unit = parameter.display_unit
-        amount = with_unit(significant(from_canonical(rise, parameter.kind, unit), 3), words.unit_words(unit))
-        rises.append(f"{parameter.name} by {amount}")
+        amount = with_unit(significant(from_canonical(rise, parameter.kind, unit), 3), unit_words(unit))
+        rises.append(say("{parameter} by {amount}", parameter=term(parameter.name), amount=amount))
     if rises:
-        yield f"{dose} in {water} raises {_listed(rises)}."
+        yield say("{dose} in {water} raises {rises}.", dose=dose, water=water, rises=listed(rises))
 
 
-def _listed(parts: Sequence[str], last: str = "and") -> str:
+def _any_of(parts: Sequence[str]) -> str:
     *before, end = parts
-    return f"{', '.join(before)} {last} {end}" if before else end
+    return say("{first} or {last}", first=", ".join(before), last=end) if before else end
 
 
 def _entries(answer: StockAnswer, facts: LabelFacts, code: str) -> tuple[Entry, ...]:
     bottle = isinstance(answer.batch, Bottle)
-    done = "Filled" if bottle else "Mixed"
+    done = say("Filled") if bottle else say("Mixed")
     # Nobody knows at what temperature a bottle's contents crystallise.
     coolest = "" if bottle else with_unit(figure(answer.temperature_c, 1), "°C")
     return (
-        Entry(f"{done} on", date_text(facts.mixed_on.strip())),
-        Entry(f"{done} by", facts.mixed_by.strip()),
-        Entry("Use by", date_text(facts.use_by.strip())),
-        Entry("Not colder than", coolest),
-        Entry("Batch", code),
+        Entry(say("{done} on", done=done), date_text(facts.mixed_on.strip())),
+        Entry(say("{done} by", done=done), facts.mixed_by.strip()),
+        Entry(say("Use by"), date_text(facts.use_by.strip())),
+        Entry(say("Not colder than"), coolest),
+        Entry(say("Batch"), code),
     )

@@ -14,6 +14,7 @@ from evenwater.screens import words
 from evenwater.screens.rounds_jugs import made_up_ml
 from evenwater.screens.views import Message
 from evenwater.screens.when import AHEAD_ALLOWED, AskWhen, instant_of, read_when, when_words
+from evenwater.wording import say
 
 Values = Mapping[str, Typed]
 
@@ -239,12 +240,12 @@ def take(
     """
     messages = list(_wrong(said.get("level", Typed("")), LEVEL, holds))
     if not _text(said, "level"):
-        messages.append(Message("Read the level first, at eye height.", LEVEL.path, "missing"))
+        messages.append(Message(say("Read the level first, at eye height."), LEVEL.path, "missing"))
     if refill:
         messages += _wrong(said.get("before", Typed("")), BEFORE, holds)
         before, after = (ml_of(said.get(name, Typed("")), LEVEL) for name in ("before", "level"))
         if before is not None and after is not None and before >= after:
-            messages.append(Message("A refill leaves more in the jug than before.", BEFORE.path, "not_more"))
+            messages.append(Message(say("A refill leaves more in the jug than before."), BEFORE.path, "not_more"))
     at = read_when(_text(said, "at"), now)
     if isinstance(at, AskWhen):
         messages.append(Message(when_words(at.reason), "level.at"))

@@ -11,14 +11,14 @@ from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.fields import HEAD_HOURS
 from evenwater.engine.intake import DOSES_PER_DAY
 from evenwater.engine.jug_level import Draw
-from evenwater.engine.quantities import Typed, significant
+from evenwater.engine.quantities import Typed
 from evenwater.engine.reader import Field, Ok, read
 from evenwater.engine.recipe import StockAnswer
 from evenwater.screens import shelf
 from evenwater.screens.jug_levels import Level, holds_ml
 from evenwater.screens.pump_sheet import quantity, text_of
 from evenwater.screens.rounds_room import Contents
-from evenwater.screens.shown import with_unit
+from evenwater.screens.shown import significant, with_unit
 from evenwater.screens.when import instant_of
 
 Values = Mapping[str, Typed]

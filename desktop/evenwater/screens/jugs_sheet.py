@@ -8,7 +8,6 @@ from datetime import UTC, datetime, timedelta
 
 from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.jug_level import LOW_DAYS
-from evenwater.engine.quantities import significant
 from evenwater.engine.reasons import Reason
 from evenwater.screens import correct, jug_danger, jug_delivery, jug_words, shelf, words
 from evenwater.screens.jug_danger import CheckRow, RunInRow
@@ -17,10 +16,12 @@ from evenwater.screens.jug_levels import Level, begin, below_ml
 from evenwater.screens.jug_room import Jug, volume
 from evenwater.screens.plan_id import batch_code
 from evenwater.screens.rounds_jugs import LOGGED, READ, UNSURE
-from evenwater.screens.shown import date_time, date_words, span, with_unit
+from evenwater.screens.shown import date_time, date_words, day_words, significant, span, with_unit
+from evenwater.screens.terms import term
+from evenwater.wording import marked, say
 
-EMPTY_JUG = "nothing is in it yet"
-NOT_KNOWN = "level not known"
+EMPTY_JUG = marked("nothing is in it yet")
+NOT_KNOWN = marked("level not known")
 _DAY = timedelta(days=1)
 _PLAIN_YEAR = timedelta(days=180)
 
@@ -88,8 +89,8 @@ def contents_words(jug: Jug, catalogue: Catalogue) -> str:
     """Return what is in a jug, by its full name with the telling parts in capitals, and the code of its batch (L10, L11)."""
     named = dict(shelf.contents_options(catalogue)).get(shelf.contents_of(jug.batch), "")
     if not named:
-        return EMPTY_JUG
-    return f"{named}, batch {batch_code(jug.batch_id)}"
+        return say(EMPTY_JUG)
+    return say("{named}, batch {batch_id}", named=named, batch_id=batch_code(jug.batch_id))
 
 
 def row(jug: Jug, catalogue: Catalogue, now: datetime, check: CheckView | None = None) -> JugRow:
@@ -113,7 +114,13 @@ def row(jug: Jug, catalogue: Catalogue, now: datetime, check: CheckView | None =
     """
     ml, basis = level_now(jug, now)
     holds, days = jug.holds_ml, days_left(jug, now)
-    level = NOT_KNOWN if ml is None else volume(ml) if holds is None else f"{volume(ml)} of {volume(holds)}"
+    level = (
+        say(NOT_KNOWN)
+        if ml is None
+        else volume(ml)
+        if holds is None
+        else say("{dose} of {holds}", dose=volume(ml), holds=volume(holds))
+    )
     out, stop = jug.contents.runs_out, check is not None and bool(check.stop)
     return JugRow(
         stock_id=jug.stock_id,
@@ -122,7 +129,9 @@ def row(jug: Jug, catalogue: Catalogue, now: datetime, check: CheckView | None =
         level=level,
         basis=basis,
         lasts=_lasts(jug, days),
-        refill="" if stop or out is None or days is None or days <= 0.0 else f"refill before {_day(out, now)}",
+        refill=""
+        if stop or out is None or days is None or days <= 0.0
+        else say("refill before {out}", out=_day(out, now)),
         share=None if ml is None or not holds else min(ml / holds, 1.0),
         low=days is not None and days < LOW_DAYS,
         empty=days is not None and days <= 0.0,
@@ -150,19 +159,25 @@ def level_now(jug: Jug, now: datetime) -> tuple[float | None, str]:
     if contents.amount is None:
         known = begin(jug.batch, jug.levels, now)
         if known is None:
-            return None, "read it once"
-        return known.ml, f"as {'read' if known.read else 'filled'} {_moment(known.at, now)}"
+            return None, say("read it once")
+        return known.ml, say(
+            "as {read} {at}", read=say("read") if known.read else say("filled"), at=_moment(known.at, now)
+        )
     if contents.read_at is not None:
         # What is taken within a day of the reading is less than anyone can read.
         just = now.astimezone(UTC) - contents.read_at.astimezone(UTC) < _DAY / 24
         read = _moment(contents.read_at, now)
-        said = f"read {read}" if just or contents.basis == READ else f"reckoned since it was read {read}"
+        said = (
+            say("read {read}", read=read)
+            if just or contents.basis == READ
+            else say("reckoned since it was read {read}", read=read)
+        )
     elif contents.since is not None:
-        said = f"reckoned since its batch of {_day(contents.since, now)}"
+        said = say("reckoned since its batch of {since}", since=_day(contents.since, now))
     else:
         said = "reckoned"
     if contents.basis == UNSURE:
-        said += "; far less is logged, so read it"
+        said += say("; far less is logged, so read it")
     return contents.amount, said
 
 
@@ -174,13 +189,13 @@ def days_left(jug: Jug, now: datetime) -> float | None:
 
 def _lasts(jug: Jug, days: float | None) -> str:
     if jug.drawers is None:
-        return "reckoning"
+        return say("reckoning")
     if days is None and jug.per_day_ml <= 0.0:
-        return "nothing is taken"
+        return say("nothing is taken")
     if days is None:
-        return "" if jug.contents.amount is None else "more than ten years"
+        return "" if jug.contents.amount is None else say("more than ten years")
     if days <= 0.0:
-        return "empty" if _certainly_empty(jug) else "may be empty"
+        return say("empty") if _certainly_empty(jug) else say("may be empty")
     return _whole(days)
 
 
@@ -193,7 +208,7 @@ def _certainly_empty(jug: Jug) -> bool:
 def _whole(days: float) -> str:
     """Write how long a jug lasts, downwards: whole days, and hours on the last one."""
     if days >= 1.0:
-        return "1\u00a0day" if days < 2.0 else f"{int(days)}\u00a0days"
+        return say("1\u00a0day") if days < 2.0 else say("{days}\u00a0days", days=int(days))
     return span(days)
 
 
@@ -234,7 +249,7 @@ def page(jug: Jug, catalogue: Catalogue, now: datetime) -> JugView:
         check=check,
         runs_in=rows,
         no_runs_in=none,
-        advice=jug_words.ADVICE if rows else "",
+        advice=say(jug_words.ADVICE) if rows else "",
         checklist=jug_danger.checklist(jug, catalogue),
         warnings=warnings,
         unchecked=unchecked,
@@ -253,35 +268,41 @@ def _figure(jug: Jug, check: CheckView, now: datetime) -> tuple[str, str, bool]:
     if days is None or check.stop:
         return "", "", False
     if days <= 0.0:
-        return "Empty" if _certainly_empty(jug) else "Empty?", "", True
+        return say("Empty") if _certainly_empty(jug) else say("Empty?"), "", True
     if days < 1.0:
-        return str(max(int(days * 24.0), 0)), "hours left", True
-    return str(int(days)), "day left" if days < 2.0 else "days left", days < LOW_DAYS
+        return str(max(int(days * 24.0), 0)), say("hours left"), True
+    return str(int(days)), say("day left") if days < 2.0 else say("days left"), days < LOW_DAYS
 
 
 def _second(jug: Jug, now: datetime, stop: bool) -> str:
     ml, _ = level_now(jug, now)
     if ml is None:
-        return "Nobody knows what is in this jug. Read its level."
+        return say("Nobody knows what is in this jug. Read its level.")
     holds, out = jug.holds_ml, jug.contents.runs_out
-    said = f"{volume(ml)}{'' if holds is None else f' of {volume(holds)}'} in the jug."
+    said = say(
+        "{dose}{holds} in the jug.",
+        dose=volume(ml),
+        holds="" if holds is None else say(" of {holds}", holds=volume(holds)),
+    )
     days = days_left(jug, now)
     if out is not None and days is not None and days > 0.0 and not stop:
-        said += f" Refill it before {_moment(out, now)}."
+        said += say(" Refill it before {out}.", out=_moment(out, now))
     return said
 
 
 def _third(jug: Jug, now: datetime) -> str:
     if jug.drawers is None:
-        return jug_delivery.LOOKING
+        return say(jug_delivery.LOOKING)
     ml, basis = level_now(jug, now)
     said = f"{basis[:1].upper()}{basis[1:]}." if ml is not None else ""
     takers = [
-        f"{each.name} {with_unit(significant(each.per_day_ml, 3), 'mL')} a day"
+        say("{each} {per_day} a day", each=term(each.name), per_day=with_unit(significant(each.per_day_ml, 3), "mL"))
         for each in jug.drawers
         if each.per_day_ml > 0.0
     ]
-    taken = f"Taken by {'; '.join(takers)}." if takers else "Nothing is known to be taken from it."
+    taken = (
+        say("Taken by {takers}.", takers="; ".join(takers)) if takers else say("Nothing is known to be taken from it.")
+    )
     return f"{said} {taken}".strip()
 
 
@@ -292,20 +313,23 @@ def _notes(jug: Jug, now: datetime, unprimed: Level | None) -> Iterator[str]:
             yield words.sentence(Reason("jug_empty", {}, "level"))
         else:
             yield (
-                "By what was dosed the jug is empty by now. Read its level. If it is, refill it and prime the line; go on with "
-                "the next dose and never make up what was missed."
+                say(
+                    "By what was dosed the jug is empty by now. Read its level. If it is, refill it and prime the line; go on with the next dose and never make up what was missed."
+                )
             )
     elif days is not None and days < LOW_DAYS:
         yield words.sentence(Reason("jug_low", {"days": days}, "level"))
     if unprimed is not None:
         yield (
-            f"The line was not primed after the refill of {_moment(unprimed.at, now)}. Run the pump until liquid stands at the "
-            "outlet, then say so here. What did not arrive is not made up."
+            say(
+                "The line was not primed after the refill of {at}. Run the pump until liquid stands at the outlet, then say so here. What did not arrive is not made up.",
+                at=_moment(unprimed.at, now),
+            )
         )
     if holds is not None and jug.per_day_ml * 2.0 > holds - below_ml(jug.stock):
         yield words.sentence(Reason("jug_lasts_hours", {"per_day_ml": jug.per_day_ml}, "jug.holds"))
     if shelf.past(jug.batch, now):
-        yield "This batch is past the date it was to be used by. Mix a new one."
+        yield say("This batch is past the date it was to be used by. Mix a new one.")
 
 
 def _unprimed(jug: Jug) -> Level | None:
@@ -317,8 +341,13 @@ def _unprimed(jug: Jug) -> Level | None:
 def _level_row(level: Level, now: datetime) -> LevelRow:
     said = volume(level.ml)
     if level.refilled:
-        before = "" if level.before_ml is None else f" from {volume(level.before_ml)}"
-        said = f"refilled{before} to {said}, line {'primed' if level.primed else 'not primed'}"
+        before = "" if level.before_ml is None else say(" from {before}", before=volume(level.before_ml))
+        said = say(
+            "refilled{before} to {said}, line {primed}",
+            before=before,
+            said=said,
+            primed=say("primed") if level.primed else say("not primed"),
+        )
     parts = (date_time(level.at.astimezone(now.tzinfo)), said, level.who)
     return LevelRow(level.record_id, " · ".join(part for part in parts if part))
 
@@ -331,9 +360,9 @@ def _day(at: datetime, now: datetime) -> str:
     """Write a day, with its year only where that is not plain."""
     local = at.astimezone(now.tzinfo)
     near = abs(at.timestamp() - now.timestamp()) < _PLAIN_YEAR.total_seconds()
-    return date_words(local).rpartition(" ")[0] if near else date_words(local)
+    return day_words(local) if near else date_words(local)
 
 
 def _moment(at: datetime, now: datetime) -> str:
     local = at.astimezone(now.tzinfo)
-    return f"today {local:%H:%M}" if local.date() == now.date() else date_time(local)
+    return say("today {clock}", clock=f"{local:%H:%M}") if local.date() == now.date() else date_time(local)

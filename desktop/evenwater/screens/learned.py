@@ -6,15 +6,17 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime, timedelta
 
+from evenwater.engine import quantities
 from evenwater.engine.catalogue import Parameter
 from evenwater.engine.consumption import ConsumptionAnswer, ConsumptionQuestion, solve
 from evenwater.engine.consumption_estimate import Span
 from evenwater.engine.consumption_log import Dose, Exchange, Reading, Record
 from evenwater.engine.consumption_ratio import ratio
 from evenwater.engine.correction import Refused
-from evenwater.engine.quantities import Typed, Water, significant
+from evenwater.engine.quantities import Typed, Water
 from evenwater.screens import consumption_lines, consumption_words, words
 from evenwater.screens.shown import span
+from evenwater.wording import say
 
 # Older readings say nothing of the use as it is now, and cost time with every entry.
 LOOKS_BACK = timedelta(days=180)
@@ -89,7 +91,7 @@ def learn(parameter: Parameter, noted: Noted, volume_l: float | None, water: Wat
         What the log says, or why it says nothing yet.
     """
     if volume_l is None and (noted.doses or noted.exchanges):
-        return Learned(("Fill in the net volume: without it doses cannot be counted.",), None, "", ())
+        return Learned((say("Fill in the net volume: without it doses cannot be counted."),), None, "", ())
     since = now - LOOKS_BACK
     sd = parameter.canonical(parameter.kit_accuracy) / 2.0
     readings = tuple(Reading(at, value, sd) for at, value in noted.readings if at >= since)
@@ -105,7 +107,7 @@ def learn(parameter: Parameter, noted: Noted, volume_l: float | None, water: Wat
     said = consumption_lines.lines(found, now.tzinfo)
     # The weeks before stand in the chart.
     short = said[: len(said) - len(found.estimate.by_period) - 1]
-    assumed = ("New water is taken to be like natural seawater.",) if exchanges else ()
+    assumed = (say("New water is taken to be like natural seawater."),) if exchanges else ()
     odd = tuple(readings[odd.index].at for odd in found.estimate.odd)
     return Learned(
         (*(line for line in short if line), *assumed), _use(found), _offer(found, now), odd, found.estimate.use
@@ -117,7 +119,7 @@ def _use(found: ConsumptionAnswer) -> Typed | None:
     if use.low <= 0.0:
         return None
     shown = consumption_lines.shown_of(found, None)
-    return Typed(significant(shown.number(use.value), 2), f"{shown.rise_unit} per day")
+    return Typed(quantities.significant(shown.number(use.value), 2), f"{shown.rise_unit} per day")
 
 
 def _offer(found: ConsumptionAnswer, now: datetime) -> str:
@@ -126,4 +128,9 @@ def _offer(found: ConsumptionAnswer, now: datetime) -> str:
     shown = consumption_lines.shown_of(found, now.tzinfo)
     use = found.estimate.use
     ends = (consumption_words.minus(shown.per_day(end).partition("\u00a0")[0]) for end in (use.low, use.high))
-    return f"From the log: {shown.per_day(use.value)} ({' to '.join(ends)}), last reading {span(found.estimate.since_days)} ago."
+    return say(
+        "From the log: {use_value} ({ends}), last reading {since_days} ago.",
+        use_value=shown.per_day(use.value),
+        ends=say(" to ").join(ends),
+        since_days=span(found.estimate.since_days),
+    )

@@ -11,20 +11,27 @@ import numpy as np
 
 from evenwater.engine import fields
 from evenwater.engine.catalogue import Catalogue, Parameter
-from evenwater.engine.quantities import Typed, Water, density_kg_per_l, from_canonical, significant, to_canonical
+from evenwater.engine.quantities import Typed, Water, density_kg_per_l, from_canonical, to_canonical
 from evenwater.engine.reader import Field, Ok, read
 from evenwater.engine.recipe import StockAnswer
 from evenwater.screens import words
-from evenwater.screens.shown import Shown, date_words, dose, with_unit
+from evenwater.screens.shown import Shown, date_words, dose, significant, unit_words, with_unit
+from evenwater.screens.terms import capitalized, term
 from evenwater.screens.views import Floats, Message
 from evenwater.screens.when import AskWhen, read_when, when_words
+from evenwater.wording import marked, say
 
 Values = Mapping[str, Typed]
 # What a jug holds, as the stock was reckoned.
 Jug = StockAnswer
 
 READING, DOSE, EXCHANGE, NOTE = "reading", "dose", "exchange", "note"
-KINDS = ((READING, "A reading"), (DOSE, "A dose given"), (EXCHANGE, "A water exchange"), (NOTE, "A note"))
+KINDS = (
+    (READING, marked("A reading")),
+    (DOSE, marked("A dose given")),
+    (EXCHANGE, marked("A water exchange")),
+    (NOTE, marked("A note")),
+)
 # The fields of each kind, in the order of the form.
 FIELDS = {
     READING: ("parameter", "value", "at", "kit", "who"),
@@ -98,7 +105,9 @@ def take(
         if carries:
             kept["carries"] = Typed(carries)
         elif jug is None:
-            faults.append(Message("Choose the jug. It must hold a batch that can be reckoned.", "log.stock", "missing"))
+            faults.append(
+                Message(say("Choose the jug. It must hold a batch that can be reckoned."), "log.stock", "missing")
+            )
         else:
             kept["carries"] = Typed(carries_text(jug, water))
     elif kind == EXCHANGE:
@@ -125,16 +134,19 @@ def _instant(text: str, now: datetime, faults: list[Message]) -> datetime | None
 def _reading(said: Values, catalogue: Catalogue, water: Water, faults: list[Message]) -> tuple[str, float | None]:
     parameter = catalogue.parameters.get(_text(said, "parameter"))
     if parameter is None:
-        faults.append(Message("Choose what was measured.", "log.parameter", "missing"))
+        faults.append(Message(say("Choose what was measured."), "log.parameter", "missing"))
         return "", None
     typed, spec = said.get("value", Typed("")), reading_field(parameter)
     value = _number(typed, spec, faults, water)
     low, high = (parameter.canonical(v) for v in parameter.plausible)
     if value is not None and not low <= value <= high:
         shown = Shown(parameter, _unit(typed, spec), water)
-        text = (
-            f"{shown.value(value)} is not a likely reading of {parameter.name}. Likely are {shown.value(low)} to "
-            f"{shown.value(high)}. Test again."
+        text = say(
+            "{value} is not a likely reading of {parameter}. Likely are {low} to {high}. Test again.",
+            value=shown.value(value),
+            parameter=term(parameter.name),
+            low=shown.value(low),
+            high=shown.value(high),
         )
         faults.append(Message(text, "log.value", "implausible"))
     return parameter.name, value
@@ -142,9 +154,13 @@ def _reading(said: Values, catalogue: Catalogue, water: Water, faults: list[Mess
 
 def _note(text: str, faults: list[Message]) -> None:
     if not text:
-        faults.append(Message("Write the note.", "log.text", "missing"))
+        faults.append(Message(say("Write the note."), "log.text", "missing"))
     elif len(text) > _LONGEST_NOTE:
-        faults.append(Message(f"A note has {_LONGEST_NOTE} characters at most.", "log.text", "too_long"))
+        faults.append(
+            Message(
+                say("A note has {longest_note} characters at most.", longest_note=_LONGEST_NOTE), "log.text", "too_long"
+            )
+        )
 
 
 def _text(said: Values, name: str) -> str:
@@ -162,7 +178,7 @@ def _number(typed: Typed, spec: Field, faults: list[Message], water: Water) -> f
         return to_canonical(float(result.entered.number), spec.kind, result.entered.unit, water)
     reason = getattr(result, "reason", None)
     if reason is None:
-        faults.append(Message("Fill this in.", spec.path, "missing"))
+        faults.append(Message(say("Fill this in."), spec.path, "missing"))
     else:
         faults.append(Message(words.sentence(reason), spec.path, reason.code))
     return None
@@ -230,17 +246,21 @@ def row(entry_id: str, taken: Taken, catalogue: Catalogue, jugs: Mapping[str, st
         typed = taken.fields.get("value", Typed(""))
         # A spreadsheet may have a note beside a reading.
         noted = " · ".join(filter(None, (beside, written)))
-        return LogRow(entry_id, when, taken.subject.capitalize(), _as_typed(typed, parameter), noted)
+        return LogRow(entry_id, when, capitalized(taken.subject), _as_typed(typed, parameter), noted)
     if taken.kind == DOSE:
         return LogRow(
-            entry_id, when, f"Dose: {jugs.get(taken.subject, 'a jug that is gone')}", dose(taken.value or 0.0), beside
+            entry_id,
+            when,
+            say("Dose: {subject}", subject=jugs.get(taken.subject, say("a jug that is gone"))),
+            dose(taken.value or 0.0),
+            beside,
         )
     if taken.kind == EXCHANGE:
-        return LogRow(entry_id, when, "Water exchange", with_unit(significant(taken.value or 0.0, 4), "L"), beside)
+        return LogRow(entry_id, when, say("Water exchange"), with_unit(significant(taken.value or 0.0, 4), "L"), beside)
     return LogRow(
         entry_id,
         when,
-        "Note" if taken.kind == NOTE else taken.kind.capitalize(),
+        say("Note") if taken.kind == NOTE else capitalized(taken.kind),
         "",
         " · ".join(filter(None, (written, beside))),
     )
@@ -254,7 +274,7 @@ def _as_typed(typed: Typed, parameter: Parameter | None) -> str:
     if not isinstance(result, Ok):
         return typed.text
     number = typed.text.strip().split("\u00a0")[0].split(" ")[0]
-    return with_unit(number, words.unit_words(result.entered.unit)).rstrip("\u00a0")
+    return with_unit(number, unit_words(result.entered.unit)).rstrip("\u00a0")
 
 
 @dataclass(frozen=True)
@@ -314,7 +334,7 @@ def history(
     values = canonical * factor
     top = float(np.abs(values).max()) if values.size else parameter.range_kept[1]
     decimals = 0 if top >= 100.0 else 2 if top >= 0.2 else 3
-    name = words.unit_words(unit)
+    name = unit_words(unit)
     return HistoryView(
         times=at,
         values=values,
@@ -323,6 +343,6 @@ def history(
         exchanges_at=exchanges_at,
         kept=parameter.range_kept,
         unit=name,
-        title=f"{parameter.name.capitalize()}, {name}",
+        title=f"{capitalized(parameter.name)}, {name}",
         decimals=decimals,
     )

@@ -9,12 +9,16 @@ spelled as two decimal digits.
 from __future__ import annotations
 
 import hashlib
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from evenwater.engine.question import CorrectionQuestion
+from evenwater.screens.terms import term
+from evenwater.wording import say
 
 if TYPE_CHECKING:
     from evenwater.engine.timetable_plan import TimetableAnswer
+    from evenwater.engine.timetable_question import TimedPump
 
 _ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
 _LENGTH = 6
@@ -56,16 +60,25 @@ def timetable_code(answer: TimetableAnswer) -> str:
     str
         Six characters and two to check them, as of a plan.
     """
-    return _short(f"timetable {answer.question!r} {answer.rows!r}")
+    question = replace(answer.question, pumps=tuple(_own_name(pump) for pump in answer.question.pumps))
+    return _short(f"timetable {question!r} {answer.rows!r}")
 
 
-def together_code(parts: tuple[str, ...]) -> str:
+def _own_name(pump: TimedPump) -> TimedPump:
+    """Return a pump without the name that the program gave it, which is another in each language."""
+    if not pump.raises:
+        return pump
+    given = say("Pump for {parameter}", parameter=term(pump.raises)), f" ({term(pump.raises)})"
+    return replace(pump, name=pump.name.removesuffix(given[1]).removeprefix(given[0]))
+
+
+def together_code(parts: tuple[object, ...]) -> str:
     """Return the code of the card of all plans together: the same settings always have the same one.
 
     Parameters
     ----------
-    parts : tuple of str
-        Everything on it that somebody sets or gives.
+    parts : tuple
+        Everything on it that somebody sets or gives, as figures and the keeper's own names: never a text, which another language says otherwise.
 
     Returns
     -------

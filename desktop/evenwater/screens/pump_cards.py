@@ -8,6 +8,7 @@ from evenwater.engine.fields import FLOW
 from evenwater.engine.quantities import to_canonical
 from evenwater.engine.reader import Ok, read
 from evenwater.screens.calibration_words import flow as flow_words
+from evenwater.wording import say
 
 # Nearer than this the same card may be followed, as with a batch of nearly the same strength; common practice, no source.
 SAME_FLOW = 0.01
@@ -31,7 +32,7 @@ def other_flow(body: str, flow: float) -> str:
     before = _flow_of(body)
     if before is None or abs(flow / before - 1.0) <= SAME_FLOW:
         return ""
-    return f"It was made for {flow_words(before, 4)}."
+    return say("It was made for {before}.", before=flow_words(before, 4))
 
 
 def _flow_of(body: str) -> float | None:

@@ -20,15 +20,15 @@ from evenwater.engine.pump_wear import (
     objections,
     wear,
 )
-from evenwater.engine.quantities import figure, significant
 from evenwater.engine.reasons import Reason
 from evenwater.screens import pump_fields, words
 from evenwater.screens.calibration_words import flow as flow_words
 from evenwater.screens.calibration_words import hours as hours_words
 from evenwater.screens.calibration_words import share
 from evenwater.screens.pump_sheet import Measured, Values, quantity, text_of
-from evenwater.screens.shown import NBSP, date_words, with_unit
+from evenwater.screens.shown import NBSP, date_words, figure, significant, with_unit
 from evenwater.screens.views import Floats
+from evenwater.wording import say, say_many
 
 _HEAD_HOURS, _HEAD_LIFE = (pump_fields.PUMP_FIELDS[f"pump.head_{name}"] for name in ("hours", "life"))
 
@@ -190,10 +190,10 @@ def view(found: Drift, pump: Values, painted: Sequence[Measured], shown: str) ->
 
 def _spoken(found: Drift, flows: Floats, painted: Sequence[Measured]) -> str:
     said = [
-        f"at {hours_words(each.hours or 0.0)} {flow_words(float(flow))}"
+        say("at {hours} {flow}", hours=hours_words(each.hours or 0.0), flow=flow_words(float(flow)))
         for each, flow in zip(painted, flows.tolist(), strict=True)
     ]
-    count = "1 calibration" if len(said) == 1 else f"{len(said)} calibrations"
+    count = say_many("1 calibration", "{n} calibrations", len(said))
     line = " ".join(f"{what}: {gives}." for what, gives in _told(found))
     return f"{count}: {'; '.join(said)}. {line or found.why}".strip()
 
@@ -202,9 +202,9 @@ def _told(found: Drift) -> Iterator[tuple[str, str]]:
     """Yield what the line says, in pairs of what it is and what it gives."""
     if found.wear is None:
         return
-    yield "Expected today", flow_words(found.wear.expected)
+    yield say("Expected today"), flow_words(found.wear.expected)
     for each in found.wear.leaves:
-        yield f"{share(each.limit)} off", until(each.hours, each.at, found)
+        yield say("{limit} off", limit=share(each.limit)), until(each.hours, each.at, found)
 
 
 def point_words(found: WearView, number: int) -> str:
@@ -223,15 +223,22 @@ def point_words(found: WearView, number: int) -> str:
         Words in one line.
     """
     at, flow, low, high = (float(series[number]) for series in (found.hours, found.flows, found.lows, found.highs))
-    does_not = "" if found.counts[number] else ", does not count"
-    return f"at {hours_words(at)}: {flow_words(flow)}, from {significant(low, 3)} to {significant(high, 3)}{does_not}"
+    does_not = "" if found.counts[number] else say(", does not count")
+    return say(
+        "at {at}: {flow}, from {low} to {high}{does_not}",
+        at=hours_words(at),
+        flow=flow_words(flow),
+        low=significant(low, 3),
+        high=significant(high, 3),
+        does_not=does_not,
+    )
 
 
 def until(hours: float, at: datetime | None, found: Drift) -> str:
     """Say when so many more hours will have run: the date where the hours in a day are known."""
     if hours <= 0.0:
-        return "already"
-    said = f"in {hours_words(hours)}"
+        return say("already")
+    said = say("in {hours}", hours=hours_words(hours))
     return f"{said}, {date_words(at).replace(' ', NBSP)}" if at is not None and found.per_day else said
 
 
@@ -239,4 +246,8 @@ def hours_hint(found: Drift) -> str:
     """Say how long the head has run by now, as it is estimated; nothing where it is not."""
     if not found.estimated or found.hours is None or found.per_day is None:
         return ""
-    return f"about {with_unit(figure(found.hours, 0), 'h')}, at {with_unit(significant(found.per_day, 2), 'h')} a day"
+    return say(
+        "about {hours}, at {per_day} a day",
+        hours=with_unit(figure(found.hours, 0), "h"),
+        per_day=with_unit(significant(found.per_day, 2), "h"),
+    )

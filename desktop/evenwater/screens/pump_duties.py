@@ -12,6 +12,7 @@ from evenwater.screens.pump_drift import Drift, drift
 from evenwater.screens.pump_sheet import Measured, Values, measured, newest
 from evenwater.screens.rounds_room import DUE, SOON, WRONG, Duty
 from evenwater.screens.shown import date_words, span
+from evenwater.wording import say
 
 PUMP = "pump"
 OLDEST = timedelta(days=60)
@@ -65,16 +66,29 @@ def _expected(pump: Installed, wears: Drift, now: datetime) -> tuple[Duty, ...]:
     past = [each.limit for each in wears.wear.leaves if abs(off) >= each.limit]
     coming = [each for each in wears.wear.leaves if each.at is not None and now < each.at <= now + AHEAD]
     if past:
-        why = f"By its hours it gives about {flow(wears.wear.expected)}, {share(off)} {more_or_less(off)} than it is set to."
+        why = say(
+            "By its hours it gives about {expected}, {off} {more_or_less} than it is set to.",
+            expected=flow(wears.wear.expected),
+            off=share(off),
+            more_or_less=more_or_less(off),
+        )
         urgency = WRONG if RED in past else DUE
-        what = "Do not dose on with the flow it is set to: calibrate it" if urgency == WRONG else "Calibrate it"
-        plain = "By its running hours it is no longer near the flow it is set to."
+        what = (
+            say("Do not dose on with the flow it is set to: calibrate it") if urgency == WRONG else say("Calibrate it")
+        )
+        plain = say("By its running hours it is no longer near the flow it is set to.")
         return (_duty(urgency, now, pump, what, why, _DRIFT, plain),)
     if coming:
         first = coming[0]
         at = first.at or now
-        why = f"By its hours it will be {share(first.limit)} off on {date_words(at.astimezone(now.tzinfo))}."
-        return (_duty(SOON, at, pump, "Calibrate it", why, _DRIFT, "By its running hours its flow will be off."),)
+        why = say(
+            "By its hours it will be {limit} off on {at}.",
+            limit=share(first.limit),
+            at=date_words(at.astimezone(now.tzinfo)),
+        )
+        return (
+            _duty(SOON, at, pump, say("Calibrate it"), why, _DRIFT, say("By its running hours its flow will be off.")),
+        )
     return ()
 
 
@@ -83,8 +97,18 @@ def _old(pump: Installed, last: Measured | None, now: datetime) -> tuple[Duty, .
     if last is None or last.at is None or now - last.at <= OLDEST:
         return ()
     on = date_words(last.at.astimezone(now.tzinfo))
-    why = f"Its calibration of {on} is {span((now - last.at) / timedelta(days=1))} old."
-    return (_duty(DUE, last.at + OLDEST, pump, "Calibrate it", why, _CALIBRATE, f"Its last calibration was on {on}."),)
+    why = say("Its calibration of {on} is {span} old.", on=on, span=span((now - last.at) / timedelta(days=1)))
+    return (
+        _duty(
+            DUE,
+            last.at + OLDEST,
+            pump,
+            say("Calibrate it"),
+            why,
+            _CALIBRATE,
+            say("Its last calibration was on {on}.", on=on),
+        ),
+    )
 
 
 def _worn(pump: Installed, wears: Drift, now: datetime) -> Iterator[Duty]:
@@ -92,13 +116,18 @@ def _worn(pump: Installed, wears: Drift, now: datetime) -> Iterator[Duty]:
     left = wears.head
     if left is None:
         return
-    about = "about " if wears.estimated else ""
-    ran = f"It has run {about}{hours(left.hours)} of the {hours(left.life)} that one lasts."
-    plain = "The head is near the end of its running hours."
+    about = say("about ") if wears.estimated else ""
+    ran = say(
+        "It has run {amount}{hours} of the {life} that one lasts.",
+        amount=about,
+        hours=hours(left.hours),
+        life=hours(left.life),
+    )
+    plain = say("The head is near the end of its running hours.")
     if left.left <= 0.0:
-        yield _duty(DUE, now, pump, "Change the head, then calibrate it", ran, _HEAD, plain)
+        yield _duty(DUE, now, pump, say("Change the head, then calibrate it"), ran, _HEAD, plain)
     elif left.at is not None and left.at <= now + AHEAD:
-        yield _duty(SOON, left.at, pump, "Have a new head ready", ran, _HEAD, plain)
+        yield _duty(SOON, left.at, pump, say("Have a new head ready"), ran, _HEAD, plain)
 
 
 def _duty(urgency: str, at: datetime, pump: Installed, what: str, why: str, about: str, plain: str) -> Duty:

@@ -5,6 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
+from evenwater.screens.terms import term
+from evenwater.wording import say
+
 
 @dataclass(frozen=True)
 class Choice:
@@ -36,6 +39,13 @@ def sharing(pump: str, chosen: Iterable[Choice]) -> str:
     if len({(each.system_id, each.stock_id) for each in every}) < 2:
         return ""
     one = len({each.system_id for each in every}) == 1
-    named = [f"{each.parameter}{'' if one else f' in {each.place}'} ({each.stock})" for each in every]
-    where = f"{', '.join(named[:-1])} and {named[-1]}"
-    return f"{pump} is chosen for {where}. One head draws from one jug into one water: choose another pump, or another head, for one of them."
+    named = [
+        f"{term(each.parameter)}{('' if one else say(' in {place}', place=each.place))} ({each.stock})"
+        for each in every
+    ]
+    where = say("{first} and {last}", first=", ".join(named[:-1]), last=named[-1])
+    return say(
+        "{pump} is chosen for {where}. One head draws from one jug into one water: choose another pump, or another head, for one of them.",
+        pump=pump,
+        where=where,
+    )

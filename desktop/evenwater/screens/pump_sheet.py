@@ -8,20 +8,21 @@ from dataclasses import dataclass, replace
 from datetime import date, datetime
 from typing import Any
 
-from evenwater.engine import calibration_intake, fields
+from evenwater.engine import calibration_intake, fields, quantities
 from evenwater.engine.calibration import FEWEST_RUNS, CalibrationAnswer, CalibrationQuestion, solve
 from evenwater.engine.calibration_uncertainty import Needed, needed
 from evenwater.engine.correction import Refused
 from evenwater.engine.form import Unread
-from evenwater.engine.quantities import Typed, significant, to_canonical
+from evenwater.engine.quantities import Typed, to_canonical
 from evenwater.engine.reader import Field, Ok, read
 from evenwater.engine.reasons import Reason
 from evenwater.screens import pump_fields, words
 from evenwater.screens.calibration_words import flow as flow_words
 from evenwater.screens.pump_words import BY_PUMP, CYLINDER, MOST_RUNS, PUMP_WORDS, SCALE
-from evenwater.screens.shown import date_words, with_unit
+from evenwater.screens.shown import date_words, significant, with_unit
 from evenwater.screens.views import Message
 from evenwater.screens.when import instant_of
+from evenwater.wording import say
 
 __all__ = [
     "FEWEST_RUNS",
@@ -178,7 +179,7 @@ def raw_calibration(pump: Values, calibration: Values, dose_ml: float | None) ->
         "run": rows,
         "pump": {**set_to, **_filled(calibration, (("hours", "hours"),))},
         "conditions": _filled(calibration, tuple((name, name) for name in ("water_temperature", "air_pressure"))),
-        "wanted": Typed(significant(100.0 * WANTED, 2), "%"),
+        "wanted": Typed(quantities.significant(100.0 * WANTED, 2), "%"),
     }
     if text_of(calibration, "timed") == BY_PUMP:
         raw["conditions"]["timing"] = _OWN_CLOCK
@@ -252,7 +253,11 @@ def _message(reason: Reason, numbers: tuple[int, ...]) -> Message:
         name = f"run_{numbers[int(row) - 1]}_{'seconds' if field == 'seconds' else 'reads'}"
         path = f"calibration.{name}"
         if reason.code == "missing":
-            return Message(f"Fill in {PUMP_WORDS[name]}.", path, reason.code)
+            return Message(
+                say("Fill in {pump_words}.", pump_words=say(PUMP_WORDS[name], run=numbers[int(row) - 1])),
+                path,
+                reason.code,
+            )
     return Message(words.sentence(reason), path, reason.code)
 
 
@@ -322,13 +327,13 @@ def row(found: Measured, now: datetime) -> CalibrationRow:
     CalibrationRow
         Its words.
     """
-    hours = "" if found.hours is None else f"at {with_unit(significant(found.hours, 4), 'h')}"
-    when = "no time yet" if found.at is None else date_words(found.at.astimezone(now.tzinfo))
-    verdict, said = "not complete", ""
+    hours = "" if found.hours is None else say("at {hours}", hours=with_unit(significant(found.hours, 4), "h"))
+    when = say("no time yet") if found.at is None else date_words(found.at.astimezone(now.tzinfo))
+    verdict, said = say("not complete"), ""
     if found.answer is not None:
         said = flow_words(found.answer.chosen.summary.mean)
-        verdict = "good" if found.answer.passed else "repeat"
-    used = "flow used" if text_of(found.values, "flow_used") == "yes" else ""
+        verdict = say("good") if found.answer.passed else say("repeat")
+    used = say("flow used") if text_of(found.values, "flow_used") == "yes" else ""
     return CalibrationRow(found.record_id, " · ".join(part for part in (when, hours, said, verdict, used) if part))
 
 
@@ -338,6 +343,6 @@ def date_messages(pump: Values) -> tuple[Message, ...]:
     try:
         date.fromisoformat(text or "2000-01-01")
     except ValueError:
-        said = f"“{text}” is not a date. Write it like 2026-11-25."
+        said = say("“{text}” is not a date. Write it like 2026-11-25.", text=text)
         return (Message(said, "pump.head_fitted", "not_a_date"),)
     return ()

@@ -7,12 +7,12 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 
-from evenwater.engine import fields
+from evenwater.engine import fields, quantities
 from evenwater.engine.calibration import WIDEST_SPREAD, CalibrationAnswer
 from evenwater.engine.calibration_runs import volume
 from evenwater.engine.pump_line import Priming, dead_volume, priming
 from evenwater.engine.pump_wear import AMBER, PER_HOURS, RED
-from evenwater.engine.quantities import Typed, figure, significant
+from evenwater.engine.quantities import Typed
 from evenwater.screens import pump_fields, pump_sheet, words
 from evenwater.screens.calibration_words import flow as flow_words
 from evenwater.screens.calibration_words import hours as hours_words
@@ -22,16 +22,18 @@ from evenwater.screens.pump_drift import Drift, until
 from evenwater.screens.pump_sheet import Measured, Values, method_of, quantity, text_of
 from evenwater.screens.pump_use import Use
 from evenwater.screens.pump_words import SCALE
-from evenwater.screens.shown import NBSP, about, date_words, dose, every, seconds, with_unit
+from evenwater.screens.shown import NBSP, about, date_words, dose, every, figure, seconds, significant, with_unit
+from evenwater.screens.terms import term
 from evenwater.screens.views import AnswerView, Bar, Message, WorkLine
+from evenwater.wording import marked, say, say_all, say_many
 
 _BORE, _LENGTH = (pump_fields.PUMP_FIELDS[f"pump.line_{name}"] for name in ("bore", "length"))
 _SOURCES = {
-    "spread": "scatter of the runs",
-    "reading": "reading",
-    "tolerance": "tolerance of the instrument",
-    "timing": "timing",
-    "conditions": "temperature and air",
+    "spread": marked("scatter of the runs"),
+    "reading": marked("reading"),
+    "tolerance": marked("tolerance of the instrument"),
+    "timing": marked("timing"),
+    "conditions": marked("temperature and air"),
 }
 
 
@@ -69,14 +71,20 @@ def answer(found: Measured, wears: Drift, newest: bool, notes: Sequence[str] = (
     best = result.chosen
     repeat, remarks = pump_sheet.sentences(found, newest)
     mean, half = best.summary.mean, best.known.half_width
-    verdict = "good enough to dose by" if result.passed else "repeat the calibration"
+    verdict = say("good enough to dose by") if result.passed else say("repeat the calibration")
     figure_ = significant(mean, 3)
     return AnswerView(
         state="answered" if result.passed else "stop",
         figure=figure_,
-        figure_unit="mL per min",
+        figure_unit=say("mL per min"),
         second=verdict[0].upper() + verdict[1:],
-        third=f"Within {share(half / mean)}: from {significant(max(mean - half, 0.0), 3)} to {flow_words(mean + half)}. {_runs(result)}.",
+        third=say(
+            "Within {half}: from {mean} to {mean_2}. {result}.",
+            half=share(half / mean),
+            mean=significant(max(mean - half, 0.0), 3),
+            mean_2=flow_words(mean + half),
+            result=_runs(result),
+        ),
         bars=tuple(_bars(result, wears, newest)),
         working=tuple(_working(result)),
         remarks=(*notes, *remarks),
@@ -87,27 +95,33 @@ def answer(found: Measured, wears: Drift, newest: bool, notes: Sequence[str] = (
 
 def _runs(result: CalibrationAnswer) -> str:
     group = result.chosen.summary
-    count = "1 run" if group.count == 1 else f"{group.count} runs"
+    count = say_many("1 run", "{n} runs", group.count)
     doses = result.question.runs[group.indices[0]].doses
-    of = seconds(group.seconds) if doses == 1 else f"{doses} doses of {seconds(group.seconds)}"
-    return f"{count} of {of}"
+    of = (
+        seconds(group.seconds)
+        if doses == 1
+        else say("{doses} doses of {seconds}", doses=doses, seconds=seconds(group.seconds))
+    )
+    return say("{count} of {of}", count=count, of=of)
 
 
 def _bars(result: CalibrationAnswer, wears: Drift, newest: bool) -> Iterator[Bar]:
     spread = result.chosen.summary.cv
     if spread is not None:
-        yield _bar("spread", "Scatter of the runs", spread, WIDEST_SPREAD)
+        yield _bar("spread", say("Scatter of the runs"), spread, WIDEST_SPREAD)
     if result.bias is not None and newest:
         off = abs(result.bias.value)
-        yield _bar("bias", "Off the flow in use", off, AMBER if off <= AMBER else RED)
+        yield _bar("bias", say("Off the flow in use"), off, AMBER if off <= AMBER else RED)
     if wears.head is not None:
         left = wears.head
-        text = f"{hours_words(left.hours)} of {hours_words(left.life)}"
-        yield Bar("head", "Head", text, left.hours / left.life, over=left.hours >= left.life)
+        text = say("{hours} of {life}", hours=hours_words(left.hours), life=hours_words(left.life))
+        yield Bar("head", say("Head"), text, left.hours / left.life, over=left.hours >= left.life)
 
 
 def _bar(code: str, label: str, value: float, most: float) -> Bar:
-    return Bar(code, label, f"{share(value)} of {share(most)}", value / most, over=value > most)
+    return Bar(
+        code, label, say("{value} of {most}", value=share(value), most=share(most)), value / most, over=value > most
+    )
 
 
 def _working(result: CalibrationAnswer) -> Iterator[WorkLine]:
@@ -120,15 +134,23 @@ def _working(result: CalibrationAnswer) -> Iterator[WorkLine]:
             else with_unit(significant(run.volume_ml or 0.0, 5), "mL")
         )
         by = f" × {significant(means.z_ml_per_g, 5)}" if run.mass_g is not None else ""
-        counted = "" if number - 1 in best.summary.indices else ", not counted"
+        counted = "" if number - 1 in best.summary.indices else say(", not counted")
         yield WorkLine(
-            f"Run {number}",
-            f"{read}{by} in {seconds(run.total_seconds)}{counted}",
+            say("Run {number}", number=number),
+            say(
+                "{read}{by} in {total_seconds}{counted}",
+                read=read,
+                by=by,
+                total_seconds=seconds(run.total_seconds),
+                counted=counted,
+            ),
             flow_words(60.0 * ml / run.total_seconds, 4),
         )
     for name, part in best.known.shares.items():
         if part >= 0.005:
-            yield WorkLine("How well it is known", f"share of {_SOURCES[name]}", share(part))
+            yield WorkLine(
+                say("How well it is known"), say("share of {sources}", sources=say_all(_SOURCES[name])), share(part)
+            )
 
 
 def facts(found: Measured, pump: Values, wears: Drift, used: Sequence[Use], now: datetime) -> tuple[WorkLine, ...]:
@@ -156,30 +178,40 @@ def facts(found: Measured, pump: Values, wears: Drift, used: Sequence[Use], now:
 
 
 def _run(found: Measured) -> Iterator[WorkLine]:
-    what = f"To know it to {share(pump_sheet.WANTED)}"
+    what = say("To know it to {wanted}", wanted=share(pump_sheet.WANTED))
     wanted, lasts = pump_sheet.run_needed(found), pump_sheet.proposed(found)
     if lasts is not None and wanted is not None:
         ml = wanted.volume_ml * lasts / wanted.seconds
-        yield WorkLine(what, f"each run, with this {_instrument(found)}, three times", f"{seconds(lasts)}, {about(ml)}")
+        yield WorkLine(
+            what,
+            say("each run, with this {found}, three times", found=_instrument(found)),
+            f"{seconds(lasts)}, {about(ml)}",
+        )
     elif wanted is not None:
-        yield WorkLine(what, f"with this {_instrument(found)}", "take a finer one")
+        yield WorkLine(what, say("with this {found}", found=_instrument(found)), say("take a finer one"))
 
 
 def _instrument(found: Measured) -> str:
-    return "scale" if method_of(found.values) == SCALE else "cylinder"
+    return say("scale") if method_of(found.values) == SCALE else say("cylinder")
 
 
 def _doses(found: Measured, pump: Values, used: Sequence[Use]) -> Iterator[WorkLine]:
     flow = quantity(pump, fields.FLOW) if found.answer is None else found.answer.chosen.summary.mean
     for use in used:
-        lasts = "" if not flow else f" in {seconds(60.0 * use.dose_ml / flow)}"
+        lasts = "" if not flow else say(" in {dose}", dose=seconds(60.0 * use.dose_ml / flow))
         yield WorkLine(
-            "A dose in use", f"{use.place}, {use.parameter}, {every(use.per_day)}", f"{dose(use.dose_ml)}{lasts}"
+            say("A dose in use"),
+            f"{use.place}, {term(use.parameter)}, {every(use.per_day)}",
+            f"{dose(use.dose_ml)}{lasts}",
         )
     wanted, small = pump_sheet.run_needed(found), min((use.dose_ml for use in used), default=0.0)
     if wanted is not None and small > 0.0 and wanted.volume_ml > small:
         count = math.ceil(wanted.volume_ml / small - 1e-9)
-        yield WorkLine("At the smallest dose", "let the pump give so many into one reading", f"{count} doses")
+        yield WorkLine(
+            say("At the smallest dose"),
+            say("let the pump give so many into one reading"),
+            say("{count} doses", count=count),
+        )
 
 
 def _line(found: Measured, pump: Values) -> Iterator[WorkLine]:
@@ -187,7 +219,9 @@ def _line(found: Measured, pump: Values) -> Iterator[WorkLine]:
     if held is not None:
         up = float(math.ceil(held.at_most_seconds))
         gives = f"{about(held.dead_volume_ml)}, {seconds(up)}" if held.seconds > 0.0 else about(held.dead_volume_ml)
-        yield WorkLine("The line holds", "after a refill run it so long, and see the liquid at its end", gives)
+        yield WorkLine(
+            say("The line holds"), say("after a refill run it so long, and see the liquid at its end"), gives
+        )
 
 
 def primed(found: Measured, pump: Values) -> Priming | None:
@@ -206,34 +240,48 @@ def _drift(wears: Drift, now: datetime) -> Iterator[WorkLine]:
     found = wears.wear
     if found is None:
         if wears.why:
-            yield WorkLine("Drift", wears.why, "")
+            yield WorkLine(say("Drift"), wears.why, "")
         return
-    at = "" if wears.hours is None else f"at {'about ' if wears.estimated else ''}{hours_words(wears.hours)}"
-    yield WorkLine("Expected today", at, flow_words(found.expected))
+    at = (
+        ""
+        if wears.hours is None
+        else say("at {amount}{hours}", amount=say("about ") if wears.estimated else "", hours=hours_words(wears.hours))
+    )
+    yield WorkLine(say("Expected today"), at, flow_words(found.expected))
     if not found.leaves:
-        yield from (WorkLine("Drift", words.sentence(reason), "") for reason in found.remarks)
+        yield from (WorkLine(say("Drift"), words.sentence(reason), "") for reason in found.remarks)
         return
     yield WorkLine(
-        f"Drift in {hours_words(PER_HOURS)}",
-        f"give or take {share(found.drift_half_width)}",
+        say("Drift in {per_hours}", per_hours=hours_words(PER_HOURS)),
+        say("give or take {drift_half_width}", drift_half_width=share(found.drift_half_width)),
         f"{share(found.drift)} {more_or_less(found.drift)}",
     )
     for each in found.leaves:
         first = (
             ""
             if each.earliest_hours <= 0.0
-            else f"at the earliest {until(each.earliest_hours, _here(each.earliest_at, now), wears)}"
+            else say(
+                "at the earliest {earliest_hours}",
+                earliest_hours=until(each.earliest_hours, _here(each.earliest_at, now), wears),
+            )
         )
-        yield WorkLine(f"{share(each.limit)} off", first, until(each.hours, _here(each.at, now), wears))
+        yield WorkLine(
+            say("{limit} off", limit=share(each.limit)), first, until(each.hours, _here(each.at, now), wears)
+        )
 
 
 def _head(wears: Drift, now: datetime) -> Iterator[WorkLine]:
     if wears.head is None:
         return
     left, at = wears.head, _here(wears.head.at, now)
-    ran = f"{'about ' if wears.estimated else ''}{hours_words(left.hours)} of {hours_words(left.life)} run"
-    gives = "used up" if left.left <= 0.0 else f"{hours_words(left.left)} left"
-    yield WorkLine("The head", ran, f"{gives}, {_day(at)}" if at is not None and left.left > 0.0 else gives)
+    ran = say(
+        "{amount}{hours} of {life} run",
+        amount=say("about ") if wears.estimated else "",
+        hours=hours_words(left.hours),
+        life=hours_words(left.life),
+    )
+    gives = say("used up") if left.left <= 0.0 else say("{left} left", left=hours_words(left.left))
+    yield WorkLine(say("The head"), ran, f"{gives}, {_day(at)}" if at is not None and left.left > 0.0 else gives)
 
 
 def _day(at: datetime) -> str:
@@ -259,25 +307,34 @@ def installation(pump: Values) -> tuple[Check, ...]:
         Sentences in the order of looking.
     """
     height = quantity(pump, pump_fields.OUTLET)
-    outlet = Check(CHECKS["outlet_above_water"])
+    outlet = Check(say_all(CHECKS["outlet_above_water"]))
     if height is not None:
         outlet = (
-            Check(f"The outlet ends {with_unit(figure(height / 10.0, 1), 'cm')} above the highest water line.")
+            Check(
+                say(
+                    "The outlet ends {height} above the highest water line.",
+                    height=with_unit(figure(height / 10.0, 1), "cm"),
+                )
+            )
             if height > 0.0
             else Check(SENTENCES["outlet_under_water"]({}), wrong=True)
         )
-    rest = (CHECKS[name] for name in ("jug_below_outlet", "tube_lifted", "outlets_apart", "line_primed"))
+    rest = (say_all(CHECKS[name]) for name in ("jug_below_outlet", "tube_lifted", "outlets_apart", "line_primed"))
     return (outlet, *(Check(text) for text in rest))
 
 
 def expected_flow(wears: Drift) -> str:
     """Return the flow expected today as it would be typed [mL per min]; empty where no drift can be told."""
-    return "" if wears.wear is None or not wears.wear.leaves else significant(wears.wear.expected, 4)
+    return "" if wears.wear is None or not wears.wear.leaves else quantities.significant(wears.wear.expected, 4)
 
 
 def found_flow(found: Measured) -> str:
     """Return the flow of a calibration as it would be typed [mL per min]; empty unless it is good enough to dose by."""
-    return significant(found.answer.chosen.summary.mean, 4) if found.answer is not None and found.answer.passed else ""
+    return (
+        quantities.significant(found.answer.chosen.summary.mean, 4)
+        if found.answer is not None and found.answer.passed
+        else ""
+    )
 
 
 def typed_flow(text: str) -> Typed:
@@ -300,19 +357,19 @@ def motor(pump: Values) -> str:
     """Return what is to be known of the motor, in a sentence; empty where nothing is."""
     if text_of(pump, "motor") == "brushed":
         # Common practice, no source.
-        return "A brushed motor slows with age as well: calibrate more often."
+        return say("A brushed motor slows with age as well: calibrate more often.")
     return ""
 
 
 def guide(found: Measured) -> str:
     """Say how to make the runs, with the time that tells the flow well enough; the runs' fields stand below."""
     scale = method_of(found.values) == SCALE
-    into = "into a jar on the scale" if scale else "into the cylinder"
-    read = "Weigh each" if scale else "Read each at eye height"
+    into = say("into a jar on the scale") if scale else say("into the cylinder")
+    read = say("Weigh each") if scale else say("Read each at eye height")
     # Once the first run has its time, the others are to be like it.
     lasts = pump_sheet.first_lasted(found) or pump_sheet.proposed(found)
-    run = f"Let it run {seconds(lasts)}" if lasts is not None else "Let it run the same time"
-    return f"Prime the line. {run} {into}, three times. {read}."
+    run = say("Let it run {lasts}", lasts=seconds(lasts)) if lasts is not None else say("Let it run the same time")
+    return say("Prime the line. {run} {into}, three times. {read}.", run=run, into=into, read=read)
 
 
 def proposal(found: Measured) -> str:
@@ -321,4 +378,9 @@ def proposal(found: Measured) -> str:
     if wanted is None or lasts is None:
         return ""
     ml = about(wanted.volume_ml * lasts / wanted.seconds)
-    return f"In {seconds(lasts)} about {ml} come out, enough to know the flow to {share(pump_sheet.WANTED)}."
+    return say(
+        "In {lasts} about {dose} come out, enough to know the flow to {wanted}.",
+        lasts=seconds(lasts),
+        dose=ml,
+        wanted=share(pump_sheet.WANTED),
+    )

@@ -8,9 +8,10 @@ import numpy as np
 
 from evenwater.engine.correction import Answer
 from evenwater.engine.projection import WATER_POINTS, WaterAlong, project
-from evenwater.engine.quantities import figure
-from evenwater.screens.shown import Shown
+from evenwater.screens.shown import Shown, figure
+from evenwater.screens.terms import capitalized
 from evenwater.screens.views import ChartView, Floats, WaterRow
+from evenwater.wording import say
 
 _SECONDS = 86400.0
 
@@ -40,7 +41,7 @@ def chart(answer: Answer, shown: Shown) -> ChartView:
             return np.array([shown.number(float(v)) for v in series])
         return series * shown.number(1.0)
 
-    name = q.parameter.name.capitalize()
+    name = capitalized(q.parameter.name)
     target = shown.number(q.target)
     decimals = 0 if target >= 100.0 else max(1, 2 - math.floor(math.log10(target)) if target > 0.0 else 2)
     return ChartView(
@@ -61,11 +62,11 @@ def chart(answer: Answer, shown: Shown) -> ChartView:
         title=f"{name}, {shown.unit_words}",
         decimals=decimals,
         labels={
-            "plan": "plan",
-            "uptake_stops": "if uptake stops now",
-            "nothing": "if nothing is dosed",
-            "target": "target",
-            "fastest": "fastest allowed",
+            "plan": say("plan"),
+            "uptake_stops": say("if uptake stops now"),
+            "nothing": say("if nothing is dosed"),
+            "target": say("target"),
+            "fastest": say("fastest allowed"),
         },
         water=_water(p.water, start, answer),
     )
@@ -75,12 +76,12 @@ def _water(along: WaterAlong | None, start: float, answer: Answer) -> WaterRow |
     if along is None or answer.tank is None:
         return None
     last = WATER_POINTS - 1
-    assumed = "" if answer.tank.ph_known else ", assumed"
+    assumed = "" if answer.tank.ph_known else say(", assumed")
     return WaterRow(
         times=start + along.days * _SECONDS,
         ph=along.ph,
         ph_after=along.ph_after,
         saturation=along.saturation,
-        ph_name=f"pH {figure(float(along.ph[last]), 2)}{assumed}",
-        saturation_name=f"aragonite {figure(float(along.saturation[last]), 1)}",
+        ph_name=say("pH {ph}{assumed}", ph=figure(float(along.ph[last]), 2), assumed=assumed),
+        saturation_name=say("aragonite {saturation}", saturation=figure(float(along.saturation[last]), 1)),
     )

@@ -13,6 +13,8 @@ from evenwater.screens import recovery_words, words
 from evenwater.screens.answer import BOTTLE
 from evenwater.screens.recovery_words import per_day, value
 from evenwater.screens.shown import NBSP, about, span
+from evenwater.screens.terms import capitalized, term, terms
+from evenwater.wording import say, say_all
 
 # What makes every figure doubtful stands before the choices.
 DANGERS = (
@@ -29,11 +31,11 @@ _DAYS_SHOWN = 14
 
 def cautions(answer: RecoveryAnswer) -> tuple[str, ...]:
     """Return what comes first, then the handling lines of what ran in."""
-    first = tuple(recovery_words.STOP[step] for step in STOP)
+    first = tuple(say_all(recovery_words.STOP[step]) for step in STOP)
     overdose = answer.question.overdose
     if overdose is None:
         return first
-    return (*first, *(overdose.batch.cautions if isinstance(overdose.batch, Dissolved) else BOTTLE))
+    return (*first, *(terms(overdose.batch.cautions) if isinstance(overdose.batch, Dissolved) else say_all(BOTTLE)))
 
 
 def lines(answer: RecoveryAnswer) -> tuple[str, ...]:
@@ -54,16 +56,26 @@ def lines(answer: RecoveryAnswer) -> tuple[str, ...]:
 
 def _lines(answer: RecoveryAnswer) -> Iterator[str]:
     q, p = answer.question, answer.question.parameter
-    yield "First, in this order:"
-    yield from (f"{number}. {recovery_words.STOP[step]}" for number, step in enumerate(STOP, start=1))
-    yield from (f"Caution: {line}" for line in cautions(answer)[len(STOP) :])
+    yield say("First, in this order:")
+    yield from (f"{number}. {say_all(recovery_words.STOP[step])}" for number, step in enumerate(STOP, start=1))
+    yield from (say("Caution: {line}", line=line) for line in cautions(answer)[len(STOP) :])
     yield ""
-    how = "as tested" if q.measured or q.overdose is None else "reckoned from what ran in"
-    yield f"{p.name.capitalize()}: {now_words(q)} ({how}), to come to {value(said(q, p), q.target)}."
-    yield from (f"Danger: {words.sentence(reason)}" for reason in answer.remarks if reason.code in DANGERS)
-    yield from (f"Note: {words.sentence(reason)}" for reason in answer.remarks if reason.code not in DANGERS)
-    yield recovery_words.HELD
-    yield f"Held: {recovery_words.names(q.held)}."
+    how = say("as tested") if q.measured or q.overdose is None else say("reckoned from what ran in")
+    yield say(
+        "{name}: {now} ({how}), to come to {target}.",
+        name=capitalized(p.name),
+        now=now_words(q),
+        how=how,
+        target=value(said(q, p), q.target),
+    )
+    yield from (
+        say("Danger: {reason}", reason=words.sentence(reason)) for reason in answer.remarks if reason.code in DANGERS
+    )
+    yield from (
+        say("Note: {reason}", reason=words.sentence(reason)) for reason in answer.remarks if reason.code not in DANGERS
+    )
+    yield say(recovery_words.HELD)
+    yield say("Held: {held}.", held=recovery_words.names(q.held))
     for choice in answer.choices:
         yield ""
         yield from _choice(answer, choice)
@@ -71,8 +83,8 @@ def _lines(answer: RecoveryAnswer) -> Iterator[str]:
 
 def _choice(answer: RecoveryAnswer, choice: Choice) -> Iterator[str]:
     q = answer.question
-    state = "after a new test" if answer.test_first else recovery_words.POSSIBLE
-    yield f"{recovery_words.CHOICES[choice.name]}: {state if choice.proposed else recovery_words.NOT_PROPOSED}."
+    state = say("after a new test") if answer.test_first else say(recovery_words.POSSIBLE)
+    yield f"{say_all(recovery_words.CHOICES[choice.name])}: {(state if choice.proposed else say(recovery_words.NOT_PROPOSED))}."
     yield from (words.sentence(reason) for reason in choice.reasons)
     if choice.course is None or not choice.proposed:
         return
@@ -100,14 +112,19 @@ def choice_lines(answer: RecoveryAnswer, choice: Choice) -> Iterator[str]:
     if course is None:
         return
     if choice.name == HOLD:
-        yield f"It takes {takes(course)}."
+        yield say("It takes {course}.", course=takes(course))
         return
-    yield f"It takes {about(1000.0 * course.litres)} in {takes(course)}. {recovery_words.EXCHANGED}"
+    yield say(
+        "It takes {litres} in {course}. {exchanged}",
+        litres=about(1000.0 * course.litres),
+        course=takes(course),
+        exchanged=say(recovery_words.EXCHANGED),
+    )
     yield _pace(q, course)
     yield from _stages(q, course)
     if course.further_stages:
         slow = about(1000.0 * course.stages[0].l_per_day / 24.0)
-        yield f"Still above the target then: go on with no more than {slow} an hour, and test every day."
+        yield say("Still above the target then: go on with no more than {slow} an hour, and test every day.", slow=slow)
     if choice.changes is not None:
         yield _changes(choice.changes)
 
@@ -118,10 +135,14 @@ def tests_line(answer: RecoveryAnswer, choice: Choice) -> str:
     if course is None:
         return ""
     if choice.name == HOLD:
-        often = f"after a day, then every {span(max(1.0, p.stale_days))}"
+        often = say("after a day, then every {stale_days}", stale_days=span(max(1.0, p.stale_days)))
     else:
-        often = "every day before more water is exchanged"
-    return f"Test now, {often}, and after {span(course.days)}. Stop as soon as a test shows the target."
+        often = say("every day before more water is exchanged")
+    return say(
+        "Test now, {often}, and after {days}. Stop as soon as a test shows the target.",
+        often=often,
+        days=span(course.days),
+    )
 
 
 def now_words(q: RecoveryQuestion) -> str:
@@ -129,47 +150,76 @@ def now_words(q: RecoveryQuestion) -> str:
     p = q.parameter
     ends = sorted(q.values_in(volume)[p.name] for volume in q.volumes_l)
     low, middle, high = (value(said(q, p), figure) for figure in (ends[0], q.values[p.name], ends[1]))
-    return middle if low == high else f"{middle}, perhaps {low} to {high}"
+    return middle if low == high else say("{middle}, perhaps {low} to {high}", middle=middle, low=low, high=high)
 
 
 def takes(course: Course) -> str:
     """Return how long a way down takes, with the two ends that an uncertain volume gives it."""
     low, high = (span(days) for days in course.between_days)
-    return span(course.days) if low == high else f"{span(course.days)}, perhaps {low} to {high}"
+    return (
+        span(course.days)
+        if low == high
+        else say("{days}, perhaps {low} to {high}", days=span(course.days), low=low, high=high)
+    )
 
 
 def _pace(q: RecoveryQuestion, course: Course) -> str:
     set_by = course.stages[0].set_by
     if set_by == "largest_share":
-        return f"No more than {about(1000.0 * q.most_l_per_day)} is exchanged in a day."
+        return say(
+            "No more than {most_l_per_day} is exchanged in a day.", most_l_per_day=about(1000.0 * q.most_l_per_day)
+        )
     p = next(p for p in q.known if p.name == set_by)
-    return f"The pace at first is set by {p.name}, which may change by {per_day(said(q, p), hard(p))} at most."
+    return say(
+        "The pace at first is set by {name}, which may change by {hard} at most.",
+        name=term(p.name),
+        hard=per_day(said(q, p), hard(p)),
+    )
 
 
 def _stages(q: RecoveryQuestion, course: Course) -> Iterator[str]:
     for number, (stage, point) in enumerate(zip(course.stages, course.points[1:], strict=True), start=1):
         if number <= _DAYS_SHOWN:
             reached = value(said(q, q.parameter), point.values[q.parameter.name])
-            yield f"Day {number}: {_stage(stage)}, to {reached}."
+            yield say("Day {number}: {stage}, to {reached}.", number=number, stage=_stage(stage), reached=reached)
     if len(course.stages) > _DAYS_SHOWN:
-        yield f"After day {_DAYS_SHOWN} test and ask again. At this pace the last day is day {len(course.stages)}."
+        yield say(
+            "After day {days_shown} test and ask again. At this pace the last day is day {stages}.",
+            days_shown=_DAYS_SHOWN,
+            stages=len(course.stages),
+        )
 
 
 def _stage(stage: Stage) -> str:
     per_hour = about(1000.0 * stage.l_per_day / 24.0)
-    how_long = "" if stage.days == 1.0 else f" for {span(stage.days)}"
-    return f"{about(1000.0 * stage.l_per_day * stage.days)} of water{how_long}, that is {per_hour} an hour"
+    how_long = "" if stage.days == 1.0 else say(" for {days}", days=span(stage.days))
+    return say(
+        "{l_per_day} of water{how_long}, that is {per_hour} an hour",
+        l_per_day=about(1000.0 * stage.l_per_day * stage.days),
+        how_long=how_long,
+        per_hour=per_hour,
+    )
 
 
 def _changes(course: Course) -> str:
     sizes = [about(1000.0 * change.litres) for change in course.changes]
     count = len(sizes)
     if count == 1:
-        return f"Or one change of {sizes[0]} at once."
-    head = f"Or {count} single changes, 12{NBSP}h apart, {about(1000.0 * course.litres)} in all: {', '.join(sizes[:_DAYS_SHOWN])}."
-    return head if count <= _DAYS_SHOWN else f"{head} Then test and ask again."
+        return say("Or one change of {sizes} at once.", sizes=sizes[0])
+    head = say(
+        "Or {count} single changes, 12\u00a0h apart, {litres} in all: {sizes}.",
+        count=count,
+        litres=about(1000.0 * course.litres),
+        sizes=", ".join(sizes[:_DAYS_SHOWN]),
+    )
+    return head if count <= _DAYS_SHOWN else say("{head} Then test and ask again.", head=head)
 
 
 def _along(q: RecoveryQuestion, other: Parameter, course: Course) -> str:
     first, last = course.points[0].values[other.name], course.points[-1].values[other.name]
-    return f"Meanwhile {other.name} goes from {value(said(q, other), first)} to {value(said(q, other), last)}."
+    return say(
+        "Meanwhile {other} goes from {first} to {last}.",
+        other=term(other.name),
+        first=value(said(q, other), first),
+        last=value(said(q, other), last),
+    )

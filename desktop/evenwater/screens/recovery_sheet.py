@@ -12,7 +12,7 @@ from evenwater.engine.catalogue import Catalogue, Parameter
 from evenwater.engine.correction import Refused
 from evenwater.engine.form import Unread
 from evenwater.engine.intake import water_of
-from evenwater.engine.quantities import Typed, from_canonical, significant, to_canonical
+from evenwater.engine.quantities import Typed, from_canonical, to_canonical
 from evenwater.engine.reader import Field, Ok, read
 from evenwater.engine.recovery import STOP, Choice, RecoveryAnswer
 from evenwater.engine.recovery_plan import hard
@@ -22,7 +22,10 @@ from evenwater.screens import recovery_lines, recovery_words, shelf, water_given
 from evenwater.screens.answer import BOTTLE
 from evenwater.screens.recovery_lines import DANGERS, now_words
 from evenwater.screens.shelf import filled
+from evenwater.screens.shown import significant
+from evenwater.screens.terms import capitalized, terms
 from evenwater.screens.views import Message
+from evenwater.wording import marked, say, say_all
 
 Values = Mapping[str, Typed]
 
@@ -32,7 +35,7 @@ YES, NO = "yes", "no"
 _SYSTEM = ("name", "net_volume", "volume_known", "volume_uncertainty", "salinity", "temperature", "ph")
 # Below this two reckonings of nothing differ.
 _NOTHING = 1e-9
-EMERGENCY = "In the eyes: rinse for at least 15 minutes and get medical help. Poison centre:"
+EMERGENCY = marked("In the eyes: rinse for at least 15 minutes and get medical help. Poison centre:")
 
 
 @dataclass(frozen=True)
@@ -114,7 +117,7 @@ class Recovered:
 
 def stop_list() -> tuple[tuple[str, str], ...]:
     """Return what comes first, in this order: in two or three words, and as a sentence."""
-    return tuple((recovery_words.SHORT[step], recovery_words.STOP[step]) for step in STOP)
+    return tuple((say_all(recovery_words.SHORT[step]), say_all(recovery_words.STOP[step])) for step in STOP)
 
 
 def measured_field(parameter: Parameter) -> Field:
@@ -238,15 +241,24 @@ def evaluate(records: Records, catalogue: Catalogue, now: datetime) -> Recovered
 def _view(answer: RecoveryAnswer, odd: tuple[str, ...]) -> RecoveryView:
     q, p = answer.question, answer.question.parameter
     target = recovery_words.value(recovery.said(q, p), q.target)
-    how = "as tested" if q.measured or q.overdose is None else "reckoned from what ran in"
+    how = say("as tested") if q.measured or q.overdose is None else say("reckoned from what ran in")
     notes = [words.sentence(reason) for reason in answer.remarks if reason.code not in DANGERS]
     if odd:
-        unlikely = f"The last test of {recovery_words.names(odd)} is not likely for a tank, so it is not followed. Test it again."
+        unlikely = say(
+            "The last test of {odd} is not likely for a tank, so it is not followed. Test it again.",
+            odd=recovery_words.names(odd),
+        )
         notes.insert(0, unlikely)
     return RecoveryView(
         "answered",
-        headline=f"{p.name.capitalize()} {now_words(q)} ({how}), to come to {target}.",
-        held=f"{recovery_words.HELD} Held: {recovery_words.names(q.held)}.",
+        headline=say(
+            "{name} {now} ({how}), to come to {target}.",
+            name=capitalized(p.name),
+            now=now_words(q),
+            how=how,
+            target=target,
+        ),
+        held=say("{held} Held: {held_2}.", held=say(recovery_words.HELD), held_2=recovery_words.names(q.held)),
         handling=handling(answer),
         dangers=tuple(words.sentence(reason) for reason in answer.remarks if reason.code in DANGERS),
         notes=tuple(notes),
@@ -259,15 +271,15 @@ def handling(answer: RecoveryAnswer) -> tuple[str, ...]:
     overdose = answer.question.overdose
     if overdose is None:
         return ()
-    return overdose.batch.cautions if isinstance(overdose.batch, Dissolved) else BOTTLE
+    return terms(overdose.batch.cautions) if isinstance(overdose.batch, Dissolved) else say_all(BOTTLE)
 
 
 def _choice(answer: RecoveryAnswer, choice: Choice) -> ChoiceView:
-    state = recovery_words.AFTER_TEST if answer.test_first else recovery_words.POSSIBLE
-    title = recovery_words.CHOICES[choice.name]
+    state = say(recovery_words.AFTER_TEST) if answer.test_first else say(recovery_words.POSSIBLE)
+    title = say_all(recovery_words.CHOICES[choice.name])
     if not choice.proposed or choice.course is None:
         reasons = tuple(words.sentence(reason) for reason in choice.reasons)
-        return ChoiceView(choice.name, title, recovery_words.NOT_PROPOSED, False, reasons=reasons)
+        return ChoiceView(choice.name, title, say(recovery_words.NOT_PROPOSED), False, reasons=reasons)
     takes, *lines = recovery_lines.choice_lines(answer, choice)
     return ChoiceView(
         choice.name, title, state, True, takes, tuple(lines), (), tuple(rows(answer, choice)), recovery_lines.tests_line(answer, choice)
@@ -305,7 +317,7 @@ def rows(answer: RecoveryAnswer, choice: Choice) -> Iterator[Row]:
             return significant(figure, 3) if figure > _NOTHING else "0"
 
         yield Row(
-            p.name.capitalize(),
+            capitalized(p.name),
             KINDS[p.kind].unit(unit).shown,
             shown(q.values[p.name]),
             shown(seen.lowest[p.name]),

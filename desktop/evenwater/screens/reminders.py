@@ -18,12 +18,13 @@ from evenwater.engine.catalogue import Catalogue
 from evenwater.screens.rounds_plans import plans
 from evenwater.screens.rounds_room import CARD, JUG, PLAN, TEST, WRONG, Clock, Room, place_of
 from evenwater.screens.rounds_tests import due_at
+from evenwater.screens.terms import inside, term
+from evenwater.wording import marked, say
 
 DOMAIN = "evenwater.invalid"
 PRODUCT = f"-//{DOMAIN}//Evenwater//EN"
-SAFETY = (
-    "This is a reminder, not an order to dose. Missed doses are never made up. Look at the Rounds sheet first: it knows "
-    "what came since."
+SAFETY = marked(
+    "This is a reminder, not an order to dose. Missed doses are never made up. Look at the Rounds sheet first: it knows what came since."
 )
 # Under which the ids are worked out; drawn once, and never to be changed, or calendars would hold everything twice.
 _IDS = uuid.UUID("2b1e0d8e-6a53-4c39-9f0c-7f4f5f6d9b12")
@@ -121,11 +122,22 @@ def _tests(room: Room, catalogue: Catalogue, clock: Clock) -> Iterator[Reminder]
             continue
         reading, plan = last.get((system, name)), asked.get((system, name))
         at = clock.now if reading is None else min(due_at(reading, parameter), clock.now + _HORIZON)
-        why = "No reading is in the log yet." if reading is None else f"The last reading holds until {clock.time(at)}."
+        why = (
+            say("No reading is in the log yet.")
+            if reading is None
+            else say("The last reading holds until {at}.", at=clock.time(at))
+        )
         if plan is not None and plan.retest_at is not None and (reading is None or reading.at < plan.retest_at <= at):
-            at, why = plan.retest_at, f"Plan {plan.plan_id} asks for it by {clock.time(plan.retest_at)}."
-        said = f"{room.systems[system]}: test {name}"
-        yield Reminder(TEST, system, name, waking(at, clock), said, f"{why} {SAFETY}")
+            at, why = (
+                plan.retest_at,
+                say(
+                    "Plan {plan_id} asks for it by {retest_at}.",
+                    plan_id=plan.plan_id,
+                    retest_at=clock.time(plan.retest_at),
+                ),
+            )
+        said = say("{systems}: test {name}", systems=room.systems[system], name=term(name))
+        yield Reminder(TEST, system, name, waking(at, clock), said, f"{why} {say(SAFETY)}")
 
 
 def _jugs(room: Room, clock: Clock) -> Iterator[Reminder]:
@@ -136,14 +148,18 @@ def _jugs(room: Room, clock: Clock) -> Iterator[Reminder]:
         empty = jug.runs_out is not None and min(ends) == jug.runs_out.astimezone(UTC)
         at = min(ends) - _BEFORE_EMPTY
         day = clock.day(min(ends))
-        why = f"As far as is known it is empty on {day}." if empty else f"Its batch is to be used by {day}."
+        why = (
+            say("As far as is known it is empty on {day}.", day=day)
+            if empty
+            else say("Its batch is to be used by {day}.", day=day)
+        )
         yield Reminder(
             JUG,
             jug.stock_id,
             "batch",
             waking(at, clock),
-            f"{jug.name}: look at the jug, mix a new batch",
-            f"{why} {SAFETY}",
+            say("{jug}: look at the jug, mix a new batch", jug=jug.name),
+            f"{why} {say(SAFETY)}",
         )
 
 
@@ -151,12 +167,22 @@ def _cards(room: Room, clock: Clock) -> Iterator[Reminder]:
     for card in room.cards:
         place = place_of(room, card.system_id)
         if card.void:
-            text = f"Card {card.plan_id} must not be followed. {SAFETY}"
+            text = say("Card {plan_id} must not be followed. {safety}", plan_id=card.plan_id, safety=say(SAFETY))
             at = waking(card.valid_until, clock)
-            yield Reminder(CARD, card.system_id, card.plan_id, at, f"{place}: card {card.plan_id} is void", text, True)
+            yield Reminder(
+                CARD,
+                card.system_id,
+                card.plan_id,
+                at,
+                say("{place}: card {plan_id} is void", place=place, plan_id=card.plan_id),
+                text,
+                True,
+            )
             continue
-        said = f"{place}: replace card {card.plan_id}"
-        text = f"It is valid until {clock.time(card.valid_until)}. {SAFETY}"
+        said = say("{place}: replace card {plan_id}", place=place, plan_id=card.plan_id)
+        text = say(
+            "It is valid until {valid_until}. {safety}", valid_until=clock.time(card.valid_until), safety=say(SAFETY)
+        )
         yield Reminder(CARD, card.system_id, card.plan_id, waking(card.valid_until, clock), said, text)
 
 
@@ -167,13 +193,16 @@ def _plans(room: Room, clock: Clock) -> Iterator[Reminder]:
         place = place_of(room, plan.system_id)
         duty = urgent.get(plan.plan_id)
         if duty is not None:
-            said, at, text = f"{place}: {duty.what[:1].lower()}{duty.what[1:]}", clock.now, duty.plain
+            said, at, text = f"{place}: {inside(duty.what)}", clock.now, duty.plain
         elif plan.ends_at is not None:
-            said, at = f"{place}: end the plan for {plan.parameter}", plan.ends_at
-            text = f"Plan {plan.plan_id} ends on {clock.time(at)}."
+            said, at = (
+                say("{place}: end the plan for {parameter}", place=place, parameter=term(plan.parameter)),
+                plan.ends_at,
+            )
+            text = say("Plan {plan_id} ends on {at}.", plan_id=plan.plan_id, at=clock.time(at))
         else:
             continue
-        yield Reminder(PLAN, plan.system_id, plan.plan_id, waking(at, clock), said, f"{text} {SAFETY}")
+        yield Reminder(PLAN, plan.system_id, plan.plan_id, waking(at, clock), said, f"{text} {say(SAFETY)}")
 
 
 def file_of(found: Iterable[Reminder], now: datetime) -> bytes:

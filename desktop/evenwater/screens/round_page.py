@@ -3,19 +3,21 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import datetime
 
 from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.units import KINDS
 from evenwater.screens.rounds_room import DUE, JUG, TEST, WRONG, Clock, Duty
 from evenwater.screens.shown import date_words
+from evenwater.screens.terms import inside
+from evenwater.wording import marked, say, say_all, say_many
 
-SHELF = "Jugs on the shelf"
+SHELF = marked("Jugs on the shelf")
 # Always below the lines; common practice, no source.
 RULES = (
-    "Missed doses are never made up: go on with the next one.",
-    "This sheet holds for the round it was printed for. Doses stand on the cards, not here.",
+    marked("Missed doses are never made up: go on with the next one."),
+    marked("This sheet holds for the round it was printed for. Doses stand on the cards, not here."),
 )
 
 
@@ -39,6 +41,11 @@ class RoundPlace:
     lines: tuple[RoundLine, ...]
 
 
+def _rules() -> tuple[str, ...]:
+    """Return what holds for whoever works by it."""
+    return say_all(RULES)
+
+
 @dataclass(frozen=True)
 class RoundPage:
     """The whole sheet, before it is dealt out to pages."""
@@ -47,7 +54,7 @@ class RoundPage:
     issued: str
     count: str
     places: tuple[RoundPlace, ...]
-    rules: tuple[str, ...] = RULES
+    rules: tuple[str, ...] = field(default_factory=_rules)
 
 
 def page(duties: Sequence[Duty], catalogue: Catalogue, now: datetime) -> RoundPage:
@@ -73,27 +80,35 @@ def page(duties: Sequence[Duty], catalogue: Catalogue, now: datetime) -> RoundPa
     for duty in duties:
         # Two systems may have one name.
         place = JUG if duty.kind == JUG else duty.record
-        names[place] = SHELF if duty.kind == JUG else duty.place
+        names[place] = say(SHELF) if duty.kind == JUG else duty.place
         by_place.setdefault(place, []).append(_line(duty, catalogue, clock))
     count = sum(map(len, by_place.values()))
     things = (
-        "Nothing is wrong and nothing is due." if not count else f"{count} {'thing' if count == 1 else 'things'} to do"
+        say("Nothing is wrong and nothing is due.")
+        if not count
+        else say_many("{n} thing to do", "{n} things to do", count)
     )
     return RoundPage(
-        title="Round sheet",
-        issued=f"Printed {date_words(now)} {now:%H:%M}",
+        title=say("Round sheet"),
+        issued=say("Printed {date_words} {clock}", date_words=date_words(now), clock=f"{now:%H:%M}"),
         count=things,
         places=tuple(RoundPlace(names[place], tuple(lines)) for place, lines in by_place.items()),
     )
 
 
 def _line(duty: Duty, catalogue: Catalogue, clock: Clock) -> RoundLine:
-    when = "At once" if duty.urgency == WRONG else "Today" if duty.urgency == DUE else f"By {clock.day(duty.at)}"
+    when = (
+        say("At once")
+        if duty.urgency == WRONG
+        else say("Today")
+        if duty.urgency == DUE
+        else say("By {at}", at=clock.day(duty.at))
+    )
     what = f"{duty.place}: {_small(duty.what)}" if duty.kind == JUG else duty.what
     parameter = catalogue.parameters.get(duty.subject) if duty.kind == TEST else None
-    unit = "" if parameter is None else KINDS[parameter.kind].unit(parameter.display_unit).shown
+    unit = "" if parameter is None else say(KINDS[parameter.kind].unit(parameter.display_unit).shown)
     return RoundLine(what, when, duty.plain, duty.urgency == WRONG, parameter is not None, unit)
 
 
 def _small(what: str) -> str:
-    return what[:1].lower() + what[1:]
+    return inside(what)

@@ -29,6 +29,7 @@ from evenwater.screens.rounds_room import (
     Room,
 )
 from evenwater.screens.rounds_tests import tests
+from evenwater.wording import say
 
 __all__ = [
     "CARD",
@@ -93,10 +94,10 @@ def headline(found: Iterable[Duty]) -> str:
     for duty in found:
         counts[duty.urgency] += 1
     if not any(counts.values()):
-        return "Nothing is wrong and nothing is due."
+        return say("Nothing is wrong and nothing is due.")
     said = [
         f"{counts[urgency]} {words}"
-        for urgency, words in ((WRONG, "wrong"), (DUE, "due"), (SOON, "due soon"))
+        for urgency, words in ((WRONG, say("wrong")), (DUE, say("due")), (SOON, say("due soon")))
         if counts[urgency]
     ]
     return ", ".join(said) + "."

@@ -9,6 +9,7 @@ from datetime import UTC, date, datetime, time
 from evenwater.screens import foods_given, foods_jug
 from evenwater.screens.foods_given import Values
 from evenwater.screens.rounds_room import DUE, FOOD, ORDER, SOON, WRONG, Clock, Duty, KeptFood, Room, place_of
+from evenwater.wording import say
 
 # How far ahead the last day of a food and the end of its jug are told of [day]. Common practice, no source.
 AHEAD_DAYS = 3
@@ -65,12 +66,25 @@ def _last_day(room: Room, food: KeptFood, clock: Clock) -> Duty | None:
     if left < 0:
         # What is paused runs into no water: it only has to go.
         urgency, what = (
-            (WRONG, f"Stop {food.name} and throw it away") if food.given else (DUE, f"Throw {food.name} away")
+            (WRONG, say("Stop {food} and throw it away", food=food.name))
+            if food.given
+            else (DUE, say("Throw {food} away", food=food.name))
         )
-        return _duty(room, food, urgency, food.last_day, what, f"Its last day was {day}. Rinse jug and line.")
+        return _duty(
+            room, food, urgency, food.last_day, what, say("Its last day was {day}. Rinse jug and line.", day=day)
+        )
     if left == 0:
-        return _duty(room, food, DUE, food.last_day, f"Throw {food.name} away tonight", f"{day} is its last day.")
-    return _duty(room, food, SOON, food.last_day, f"Get new {food.name}", f"Its last day is {day}.")
+        return _duty(
+            room,
+            food,
+            DUE,
+            food.last_day,
+            say("Throw {food} away tonight", food=food.name),
+            say("{day} is its last day.", day=day),
+        )
+    return _duty(
+        room, food, SOON, food.last_day, say("Get new {food}", food=food.name), say("Its last day is {day}.", day=day)
+    )
 
 
 def _empty(room: Room, food: KeptFood, clock: Clock) -> Duty | None:
@@ -80,11 +94,16 @@ def _empty(room: Room, food: KeptFood, clock: Clock) -> Duty | None:
     day = foods_jug.day_words(food.empty)
     if left > 0:
         return _duty(
-            room, food, SOON, food.empty, f"Get new {food.name}", f"By the daily rate its jug is empty on {day}."
+            room,
+            food,
+            SOON,
+            food.empty,
+            say("Get new {food}", food=food.name),
+            say("By the daily rate its jug is empty on {day}.", day=day),
         )
     # Nobody read a level of it: what is only reckoned is looked at first.
-    why = f"By the daily rate its jug would be empty since {day}."
-    return _duty(room, food, DUE, food.empty, f"Look how much {food.name} is left", why)
+    why = say("By the daily rate its jug would be empty since {day}.", day=day)
+    return _duty(room, food, DUE, food.empty, say("Look how much {food} is left", food=food.name), why)
 
 
 def _today(clock: Clock) -> date:

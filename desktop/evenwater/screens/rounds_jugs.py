@@ -12,6 +12,7 @@ from evenwater.engine.quantities import Typed, to_canonical
 from evenwater.engine.reader import Ok, read
 from evenwater.screens.rounds_room import DUE, JUG, ORDER, RUNS_OUT_AHEAD, SOON, WRONG, Clock, Contents, Duty, Room
 from evenwater.screens.shown import about
+from evenwater.wording import marked, say
 
 LOGGED, RATE, UNSURE, READ = "logged", "rate", "unsure", "read"
 _DAY = timedelta(days=1)
@@ -23,7 +24,7 @@ _NOTHING_ML = 1e-6
 # Further ahead nobody needs a date.
 _LONGEST_DAYS = 3650.0
 
-_LOOK = "Look how much is left"
+_LOOK = marked("Look how much is left")
 
 
 def made_up_ml(batch: Mapping[str, Typed]) -> float | None:
@@ -172,8 +173,12 @@ def _old(jug: Contents, clock: Clock) -> Duty | None:
     urgency = None if jug.use_by is None else clock.urgency(jug.use_by)
     if jug.use_by is None or urgency is None:
         return None
-    why = f"Its batch {'was' if urgency == DUE else 'is'} to be used by {clock.day(jug.use_by)}."
-    return _duty(jug, urgency, jug.use_by, "Mix a new batch", why, why)
+    why = say(
+        "Its batch {was} to be used by {use_by}.",
+        was=say("was") if urgency == DUE else say("is"),
+        use_by=clock.day(jug.use_by),
+    )
+    return _duty(jug, urgency, jug.use_by, say("Mix a new batch"), why, why)
 
 
 def _empty(jug: Contents, clock: Clock) -> Duty | None:
@@ -184,25 +189,42 @@ def _empty(jug: Contents, clock: Clock) -> Duty | None:
     gone = at <= clock.now
     if jug.basis == UNSURE:
         # Whether the pump stood still or the keeper did not write is not known: nothing is claimed.
-        plain = f"By the daily rate it {_would(gone)} {clock.day(at)}."
-        why = f"At {about(jug.per_day or 0.0)} a day it {_would(gone)} {clock.day(at)}, but far less is logged."
-        return _duty(jug, _early(at, clock, DUE), at, _LOOK, why, plain)
+        plain = say("By the daily rate it {gone} {at}.", gone=_would(gone), at=clock.day(at))
+        why = say(
+            "At {per_day} a day it {gone} {at}, but far less is logged.",
+            per_day=about(jug.per_day or 0.0),
+            gone=_would(gone),
+            at=clock.day(at),
+        )
+        return _duty(jug, _early(at, clock, DUE), at, say(_LOOK), why, plain)
     urgency = _early(at, clock, WRONG)
     if jug.basis == READ:
-        why = plain = f"Its level was read on {clock.day(at)}: it is empty."
+        why = plain = say("Its level was read on {at}: it is empty.", at=clock.day(at))
     elif jug.basis == LOGGED and jug.until is not None and at <= jug.until:
-        why = plain = "By the doses logged it is empty."
+        why = plain = say("By the doses logged it is empty.")
     elif jug.basis == LOGGED and jug.until is not None:
-        plain = f"It {_would(gone)} {clock.day(at)}, reckoned from the doses logged."
-        logged = f"reckoned from the doses logged until {clock.day(jug.until)}"
-        why = f"At {about(jug.per_day or 0.0)} a day it {_would(gone)} {clock.day(at)}, {logged}."
+        plain = say("It {gone} {at}, reckoned from the doses logged.", gone=_would(gone), at=clock.day(at))
+        logged = say("reckoned from the doses logged until {until}", until=clock.day(jug.until))
+        why = say(
+            "At {per_day} a day it {gone} {at}, {logged}.",
+            per_day=about(jug.per_day or 0.0),
+            gone=_would(gone),
+            at=clock.day(at),
+            logged=logged,
+        )
     else:
-        plain = f"By the daily rate it {_would(gone)} {clock.day(at)}."
-        since = f" since {clock.day(jug.since)}" if jug.since is not None else ""
-        why = f"At {about(jug.per_day or 0.0)} a day{since} it {_would(gone)} {clock.day(at)}; no dose is logged."
+        plain = say("By the daily rate it {gone} {at}.", gone=_would(gone), at=clock.day(at))
+        since = say(" since {since}", since=clock.day(jug.since)) if jug.since is not None else ""
+        why = say(
+            "At {per_day} a day{since} it {gone} {at}; no dose is logged.",
+            per_day=about(jug.per_day or 0.0),
+            since=since,
+            gone=_would(gone),
+            at=clock.day(at),
+        )
     # What is only reckoned to be empty is looked at first.
     certain = not gone or jug.basis == READ or (jug.until is not None and at <= jug.until)
-    return _duty(jug, urgency, at, "Mix a new batch" if certain else _LOOK, why, plain)
+    return _duty(jug, urgency, at, say("Mix a new batch") if certain else say(_LOOK), why, plain)
 
 
 def _early(at: datetime, clock: Clock, gone: str) -> str:
@@ -211,9 +233,9 @@ def _early(at: datetime, clock: Clock, gone: str) -> str:
 
 
 def _would(gone: bool) -> str:
-    return "would be empty since" if gone else "is empty on"
+    return say("would be empty since") if gone else say("is empty on")
 
 
 def _duty(jug: Contents, urgency: str, at: datetime, what: str, why: str, plain: str) -> Duty:
-    sheet = "Jugs" if what == _LOOK else "Stocks"
+    sheet = "Jugs" if what == say(_LOOK) else "Stocks"
     return Duty(urgency, at, jug.name, what, why, sheet, jug.stock_id, "", JUG, jug.stock_id, plain)

@@ -6,6 +6,8 @@ from collections.abc import Iterator
 from datetime import UTC
 
 from evenwater.screens.rounds_room import CARD, DUE, PLAN, WRONG, Clock, Duty, Followed, Hanging, Room, place_of
+from evenwater.screens.terms import term
+from evenwater.wording import say
 
 STOP, ABOVE, BELOW, UNREADABLE = "stop", "above", "below", "unreadable"
 
@@ -27,15 +29,33 @@ def plans(room: Room, clock: Clock) -> Iterator[Duty]:
     """
     for plan in room.plans:
         if plan.state == STOP:
-            yield _duty(room, plan, WRONG, f"Stop dosing {plan.parameter}", plan.why, "Its plan says to stop.")
+            yield _duty(
+                room,
+                plan,
+                WRONG,
+                say("Stop dosing {parameter}", parameter=term(plan.parameter)),
+                plan.why,
+                say("Its plan says to stop."),
+            )
         elif plan.state in (ABOVE, BELOW, UNREADABLE):
-            what = f"Look at the plan for {plan.parameter}"
-            plain = "It cannot be reckoned any more." if plan.state == UNREADABLE else "The readings leave its band."
+            what = say("Look at the plan for {parameter}", parameter=term(plan.parameter))
+            plain = (
+                say("It cannot be reckoned any more.")
+                if plan.state == UNREADABLE
+                else say("The readings leave its band.")
+            )
             yield _duty(room, plan, WRONG, what, plan.why, plain)
         elif plan.ends_at is not None and (urgency := clock.urgency(plan.ends_at)) is not None:
             ends = clock.time(plan.ends_at)
-            why = f"Plan {plan.plan_id} {'reached its end on' if urgency == DUE else 'ends on'} {ends}."
-            yield _duty(room, plan, urgency, f"End the plan for {plan.parameter}", why, why)
+            why = say(
+                "Plan {plan_id} {reached} {ends}.",
+                plan_id=plan.plan_id,
+                reached=say("reached its end on") if urgency == DUE else say("ends on"),
+                ends=ends,
+            )
+            yield _duty(
+                room, plan, urgency, say("End the plan for {parameter}", parameter=term(plan.parameter)), why, why
+            )
 
 
 def _duty(room: Room, plan: Followed, urgency: str, what: str, why: str, plain: str) -> Duty:
@@ -75,11 +95,22 @@ def cards(room: Room, clock: Clock) -> Iterator[Duty]:
     named = {duty.about for duty in plans(room, clock)}
     for card in room.cards:
         if card.void:
-            why = card.why or "Another card has taken its place."
-            yield _card(room, card, WRONG, f"Take down card {card.plan_id}", why, "It must not be followed.")
+            why = card.why or say("Another card has taken its place.")
+            yield _card(
+                room,
+                card,
+                WRONG,
+                say("Take down card {plan_id}", plan_id=card.plan_id),
+                why,
+                say("It must not be followed."),
+            )
         elif (urgency := clock.urgency(card.valid_until)) is not None and card.plan_id not in named:
-            why = f"It {'was' if urgency == DUE else 'is'} valid until {clock.time(card.valid_until)}."
-            yield _card(room, card, urgency, f"Replace card {card.plan_id}", why, why)
+            why = say(
+                "It {was} valid until {valid_until}.",
+                was=say("was") if urgency == DUE else say("is"),
+                valid_until=clock.time(card.valid_until),
+            )
+            yield _card(room, card, urgency, say("Replace card {plan_id}", plan_id=card.plan_id), why, why)
 
 
 def _card(room: Room, card: Hanging, urgency: str, what: str, why: str, plain: str) -> Duty:

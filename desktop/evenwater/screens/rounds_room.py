@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta, tzinfo
 
 from evenwater.screens.shown import date_time, date_words
+from evenwater.wording import say
 
 # What must be seen to at once stands before what is due, and that before what comes soon.
 WRONG, DUE, SOON = "wrong", "due", "soon"
@@ -176,4 +177,4 @@ class Clock:
 
 def place_of(room: Room, system_id: str) -> str:
     """Return the name of a system, or that it is gone."""
-    return room.systems.get(system_id, "A system that is gone")
+    return room.systems.get(system_id, say("A system that is gone"))

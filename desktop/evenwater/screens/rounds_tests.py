@@ -10,6 +10,8 @@ from itertools import takewhile
 from evenwater.engine.catalogue import Catalogue, Parameter
 from evenwater.engine.quantities import Typed
 from evenwater.screens.rounds_room import DUE, ORDER, TEST, Clock, Duty, LastReading, Room
+from evenwater.screens.terms import term
+from evenwater.wording import say, say_many
 
 # So many readings alike are likelier a kit that does not answer, or a figure copied, than a tank that stands still. Common
 # practice, no source.
@@ -78,7 +80,9 @@ def _duty(system: str, place: str, parameter: Parameter, asked: list[_Asked]) ->
         urgency,
         min(each.at for each in asked),
         place,
-        f"Test {parameter.name} again with a fresh kit" if fresh else f"Test {parameter.name}",
+        say("Test {parameter} again with a fresh kit", parameter=term(parameter.name))
+        if fresh
+        else say("Test {parameter}", parameter=term(parameter.name)),
         " ".join(each.why for each in asked),
         "Log",
         system,
@@ -91,19 +95,20 @@ def _duty(system: str, place: str, parameter: Parameter, asked: list[_Asked]) ->
 
 def _by_reading(reading: LastReading | None, parameter: Parameter, clock: Clock) -> Iterator[_Asked]:
     if reading is None:
-        why = "No reading is in the log yet."
+        why = say("No reading is in the log yet.")
         yield _Asked(DUE, clock.now, why, why)
         return
     at = reading.at.astimezone(UTC)
     if at > clock.now + _CLOCKS_DIFFER:
-        why = (
-            f"The last reading is dated {clock.time(at)}, which is still to come. Look at the clock and at the reading."
+        why = say(
+            "The last reading is dated {at}, which is still to come. Look at the clock and at the reading.",
+            at=clock.time(at),
         )
         yield _Asked(DUE, clock.now, why, why)
         return
     if reading.same >= FLAT:
-        why = f"The last {reading.same} readings all say {reading.typed}."
-        yield _Asked(DUE, at, why, f"The last {reading.same} readings are all alike.", fresh=True)
+        why = say("The last {same} readings all say {typed}.", same=reading.same, typed=reading.typed)
+        yield _Asked(DUE, at, why, say("The last {same} readings are all alike.", same=reading.same), fresh=True)
     due = due_at(reading, parameter)
     urgency = clock.urgency(due)
     if urgency is not None:
@@ -114,15 +119,20 @@ def _by_reading(reading: LastReading | None, parameter: Parameter, clock: Clock)
 def _by_plan(plan_id: str, at: datetime, clock: Clock) -> Iterator[_Asked]:
     urgency = clock.urgency(at)
     if urgency is not None:
-        why = f"Plan {plan_id} {'asked' if urgency == DUE else 'asks'} for a test by {clock.time(at)}."
+        why = say(
+            "Plan {plan_id} {asked} for a test by {at}.",
+            plan_id=plan_id,
+            asked=say("asked") if urgency == DUE else say("asks"),
+            at=clock.time(at),
+        )
         yield _Asked(urgency, at.astimezone(UTC), why, why)
 
 
 def _age(at: datetime, parameter: Parameter, now: datetime) -> str:
     days = (now - at) / timedelta(days=1)
-    age = "less than a day" if days < 1.0 else "1 day" if days < 2.0 else f"{int(days)} days"
-    held = "a day" if parameter.stale_days == 1.0 else f"{parameter.stale_days:.0f} days"
-    return f"The last reading is {age} old; it holds {held}."
+    age = say("less than a day") if days < 1.0 else say("1 day") if days < 2.0 else say("{days} days", days=int(days))
+    held = say_many("a day", "{n} days", round(parameter.stale_days))
+    return say("The last reading is {age} old; it holds {held}.", age=age, held=held)
 
 
 def alike(newest_first: Sequence[Mapping[str, Typed]]) -> int:

@@ -11,10 +11,12 @@ from typing import Any
 from evenwater.engine import stock_intake
 from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.form import Unread
-from evenwater.engine.quantities import Typed, Water, significant
+from evenwater.engine.quantities import Typed, Water
 from evenwater.engine.recipe import Bottle, StockAnswer, solve
 from evenwater.screens.dose_card import strength_words
-from evenwater.screens.shown import Shown, date_text, dose, with_unit
+from evenwater.screens.shown import Shown, date_text, dose, significant, with_unit
+from evenwater.screens.terms import term, terms
+from evenwater.wording import say
 
 Values = Mapping[str, Typed]
 
@@ -77,11 +79,13 @@ def contents_options(catalogue: Catalogue, parameter: str = "") -> tuple[tuple[s
     options: list[tuple[str, str]] = []
     for name in (*fitting, *(n for n in chemicals if n not in fitting)):
         if name == _LIME:
-            options.append((LIMEWATER, f"limewater, saturated {chemicals[_LIME].tall_man}"))
-        options.append((name, chemicals[name].tall_man))
+            options.append(
+                (LIMEWATER, say("limewater, saturated {tall_man}", tall_man=term(chemicals[_LIME].tall_man)))
+            )
+        options.append((name, term(chemicals[name].tall_man)))
         if name == _MIXED[1]:
-            options.append((MIX, "magnesium CHLORide and SULFate, as in seawater"))
-    return (*options, (BOTTLE, "A bottle, by its label"))
+            options.append((MIX, say("magnesium CHLORide and SULFate, as in seawater")))
+    return (*options, (BOTTLE, say("A bottle, by its label")))
 
 
 def additive_table(batch: Values) -> dict[str, Any]:
@@ -152,7 +156,7 @@ def made_for(body: str, catalogue: Catalogue) -> StockAnswer | None:
     return _solved(asked, catalogue)
 
 
-def card_outdated(body: str, parameter: str, batch: Values, catalogue: Catalogue, held_by: str = "The jug now") -> str:
+def card_outdated(body: str, parameter: str, batch: Values, catalogue: Catalogue, held_by: str = "") -> str:
     """Return why a card must not be followed with what is in the jug now (H12); empty when it may.
 
     Parameters
@@ -166,7 +170,7 @@ def card_outdated(body: str, parameter: str, batch: Values, catalogue: Catalogue
     catalogue : Catalogue
         Parameters and chemicals.
     held_by : str
-        What that batch is called in the sentence.
+        What that batch is called in the sentence; empty for the jug now.
 
     Returns
     -------
@@ -180,10 +184,15 @@ def card_outdated(body: str, parameter: str, batch: Values, catalogue: Catalogue
     if now is None:
         return ""
     if before is None:
-        return "What it was made for cannot be reckoned any more."
+        return say("What it was made for cannot be reckoned any more.")
     if same_strength(before, now):
         return ""
-    return f"It was made for another strength: {strength_line(before)}. {held_by}: {strength_line(now)}."
+    return say(
+        "It was made for another strength: {before}. {held_by}: {strength_line}.",
+        before=strength_line(before),
+        held_by=held_by or say("The jug now"),
+        strength_line=strength_line(now),
+    )
 
 
 def strength_line(answer: StockAnswer) -> str:
@@ -191,7 +200,12 @@ def strength_line(answer: StockAnswer) -> str:
     if isinstance(answer.batch, Bottle):
         label, parameter = answer.batch.label, answer.batch.parameter
         rise = Shown(parameter, parameter.display_unit, Water()).rise(label.raises)
-        return f"by its label, {dose(label.dose_ml)} raise {with_unit(significant(label.water_l, 4), 'L')} by {rise}"
+        return say(
+            "by its label, {dose} raise {water} by {rise}",
+            dose=dose(label.dose_ml),
+            water=with_unit(significant(label.water_l, 4), "L"),
+            rise=rise,
+        )
     return strength_words(answer.batch)
 
 
@@ -212,7 +226,9 @@ def hazards(batch: Values, catalogue: Catalogue) -> tuple[str, ...]:
     """
     named = (_text(batch, name) for name in ("chemical", "also_chemical"))
     chemicals = [catalogue.chemicals[name] for name in named if name in catalogue.chemicals]
-    return tuple(f"{'; '.join(c.statements) or 'No hazard statement'} ({c.statements_source})." for c in chemicals)
+    return tuple(
+        f"{'; '.join(terms(c.statements)) or say('No hazard statement')} ({c.statements_source})." for c in chemicals
+    )
 
 
 @dataclass(frozen=True)
@@ -245,16 +261,22 @@ def batch_row(batch_id: str, batch: Values, in_use: bool, now: datetime, catalog
         Its words.
     """
     answer = answer_of(batch, catalogue)
-    state = "In the jug" if in_use else "Used before" if _text(batch, "in_use_from") else "Not in the jug yet"
+    state = (
+        say("In the jug")
+        if in_use
+        else say("Used before")
+        if _text(batch, "in_use_from")
+        else say("Not in the jug yet")
+    )
     mixed = _text(batch, "mixed_on")
-    said = "not complete" if answer is None else strength_line(answer)
+    said = say("not complete") if answer is None else strength_line(answer)
     if to_be_weighed(batch):
-        said = "to be weighed"
+        said = say("to be weighed")
     parts = [
         state,
-        f"mixed {date_text(mixed)}" if mixed else "",
+        say("mixed {mixed}", mixed=date_text(mixed)) if mixed else "",
         said,
-        f"use by {date_text(_text(batch, 'use_by'))}" if past(batch, now) else "",
+        say("use by {batch}", batch=date_text(_text(batch, "use_by"))) if past(batch, now) else "",
     ]
     return BatchRow(batch_id, " · ".join(part for part in parts if part))
 

@@ -8,13 +8,37 @@ from dataclasses import dataclass
 from datetime import datetime, timedelta, tzinfo
 from decimal import Decimal
 
+from evenwater.engine import quantities
 from evenwater.engine.catalogue import Parameter
-from evenwater.engine.quantities import Water, figure, from_canonical, significant
+from evenwater.engine.quantities import Water, from_canonical
 from evenwater.engine.units import KINDS
+from evenwater.wording import marked, say, say_all, say_many, style
 
 NBSP = "\u00a0"
-_DAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
-_MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
+_DAYS = (
+    marked("Monday"),
+    marked("Tuesday"),
+    marked("Wednesday"),
+    marked("Thursday"),
+    marked("Friday"),
+    marked("Saturday"),
+    marked("Sunday"),
+)
+_SHORT_DAYS = (marked("Mon"), marked("Tue"), marked("Wed"), marked("Thu"), marked("Fri"), marked("Sat"), marked("Sun"))
+_MONTHS = (
+    marked("Jan"),
+    marked("Feb"),
+    marked("Mar"),
+    marked("Apr"),
+    marked("May"),
+    marked("Jun"),
+    marked("Jul"),
+    marked("Aug"),
+    marked("Sep"),
+    marked("Oct"),
+    marked("Nov"),
+    marked("Dec"),
+)
 # From here on millilitres are written as litres, so that no dose has four digits before the point.
 _LITRES_FROM_ML = 1000.0
 # And from here on as cubic metres: the dosing of a public aquarium.
@@ -22,9 +46,33 @@ _CUBIC_METRES_FROM_ML = 1_000_000.0
 _NOTHING_ML = 1e-9
 
 
+def decimal(text: str) -> str:
+    """Return a plain number with the decimal mark of the language."""
+    return text if style().decimal == "." else text.replace(".", style().decimal)
+
+
+def figure(value: float, decimals: int) -> str:
+    """Write a number plainly, as ``quantities.figure`` does, with the decimal mark of the language."""
+    return decimal(quantities.figure(value, decimals))
+
+
+def significant(value: float, digits: int) -> str:
+    """Write a number with so many significant digits, with the decimal mark of the language."""
+    return decimal(quantities.significant(value, digits))
+
+
 def with_unit(number: str, unit: str) -> str:
-    """Join a number and its unit with exactly one no-break space (L3)."""
-    return f"{number}{NBSP}{unit}".strip(NBSP) if unit else number
+    """Join a number and its unit, in the keeper's words, with exactly one no-break space (L3)."""
+    return f"{number}{NBSP}{say(unit)}".strip(NBSP) if unit else number
+
+
+def unit_words(unit_id: str) -> str:
+    """Return the shown form of a unit id; other words come back as they are."""
+    for kind in KINDS.values():
+        for unit in kind.units:
+            if unit.id == unit_id:
+                return say(unit.shown)
+    return unit_id
 
 
 @dataclass(frozen=True)
@@ -39,7 +87,7 @@ class Shown:
     @property
     def unit_words(self) -> str:
         """The unit as it is shown."""
-        return KINDS[self.parameter.kind].unit(self.unit).shown
+        return say(KINDS[self.parameter.kind].unit(self.unit).shown)
 
     @property
     def rise_unit(self) -> str:
@@ -62,22 +110,27 @@ class Shown:
 
     def per_day(self, value: float, digits: int = 3) -> str:
         """Write a canonical rise or use per day."""
-        return f"{self.rise(value, digits)} per day"
+        return say("{value} per day", value=self.rise(value, digits))
 
 
-def dose(ml: float) -> str:
-    """Write a dose exactly: never rounded again, never four digits before the point (L6)."""
+def dose(ml: float, *, spelled: bool = True) -> str:
+    """Write a dose exactly: never rounded again, never four digits before the point (L6).
+
+    ``spelled`` says a larger unit in words as well.
+    """
     if ml >= _CUBIC_METRES_FROM_ML:
-        return f"{with_unit(_exact(Decimal(repr(ml)) / 1_000_000), 'm3')} (cubic metres)"
+        said = with_unit(_exact(Decimal(repr(ml)) / 1_000_000), "m3")
+        return say("{dose} (cubic metres)", dose=said) if spelled else said
     if ml >= _LITRES_FROM_ML:
-        return f"{with_unit(_exact(Decimal(repr(ml)) / 1000), 'L')} (litres)"
+        said = with_unit(_exact(Decimal(repr(ml)) / 1000), "L")
+        return say("{dose} (litres)", dose=said) if spelled else said
     return with_unit(_exact(Decimal(repr(ml))), "mL")
 
 
 def _exact(number: Decimal) -> str:
     """Write every digit of a number, without exponent and trailing zeros."""
     text = format(number, "f")
-    return text.rstrip("0").rstrip(".") if "." in text else text
+    return decimal(text.rstrip("0").rstrip(".") if "." in text else text)
 
 
 def about(ml: float) -> str:
@@ -85,9 +138,9 @@ def about(ml: float) -> str:
     if ml < _NOTHING_ML:
         return with_unit("0", "mL")
     if ml >= _CUBIC_METRES_FROM_ML:
-        return f"{with_unit(_floored(ml / 1_000_000.0), 'm3')} (cubic metres)"
+        return say("{dose} (cubic metres)", dose=with_unit(_floored(ml / 1000000.0), "m3"))
     if ml >= _LITRES_FROM_ML:
-        return f"{with_unit(_floored(ml / 1000.0), 'L')} (litres)"
+        return say("{dose} (litres)", dose=with_unit(_floored(ml / 1000.0), "L"))
     return with_unit(_floored(ml), "mL")
 
 
@@ -117,24 +170,29 @@ def span(days: float) -> str:
     whole_days, rest = divmod(minutes, 1440)
     hours, left = divmod(rest, 60)
     if whole_days >= 10:
-        return f"{round(days)}{NBSP}days"
+        return say_many("{n}\u00a0day", "{n}\u00a0days", round(days))
     if whole_days:
-        day = f"{whole_days}{NBSP}{'day' if whole_days == 1 else 'days'}"
+        day = say_many("{n}\u00a0day", "{n}\u00a0days", whole_days)
         return f"{day} {with_unit(str(hours), 'h')}" if hours else day
     return f"{with_unit(str(hours), 'h')} {with_unit(str(left), 'min')}" if left else with_unit(str(hours), "h")
+
+
+def days_words(days: float) -> str:
+    """Write a number of whole days: a day, 7 days."""
+    return say_many("a day", "{n}\u00a0days", round(days), about="every")
 
 
 def every(per_day: int) -> str:
     """Say how often doses come; odd intervals are rounded up to whole minutes, never down."""
     if per_day == 1:
-        return "once a day"
+        return say("once a day")
     minutes = math.ceil(Decimal(1440) / Decimal(per_day))
     hours, rest = divmod(minutes, 60)
     if not hours:
-        return f"every {with_unit(str(rest), 'min')}" if rest > 1 else "every minute"
+        return say_many("every minute", "every {rest}", rest, rest=with_unit(str(rest), "min"))
     if rest:
-        return f"every {with_unit(str(hours), 'h')} {with_unit(str(rest), 'min')}"
-    return "every hour" if hours == 1 else f"every {with_unit(str(hours), 'h')}"
+        return say("every {hours} {rest}", hours=with_unit(str(hours), "h"), rest=with_unit(str(rest), "min"))
+    return say_many("every hour", "every {hours}", hours, hours=with_unit(str(hours), "h"))
 
 
 def weekday_time(when: datetime, now: datetime) -> str:
@@ -142,15 +200,34 @@ def weekday_time(when: datetime, now: datetime) -> str:
     local = when.astimezone(now.tzinfo)
     clock = f"{local:%H:%M}"
     if local.date() == now.date():
-        return f"today {clock}"
+        return say("today {clock}", clock=clock)
     if abs(local.date() - now.date()) <= timedelta(days=6):
-        return f"{_DAYS[local.weekday()]} {clock}"
+        return f"{say_all(_DAYS[local.weekday()])} {clock}"
     return f"{date_words(local)} {clock}"
 
 
 def date_words(when: datetime) -> str:
     """Write a date with its weekday: Wed 25 Nov 2026, in words that cannot be turned round."""
-    return f"{_DAYS[when.weekday()][:3]} {when.day} {_MONTHS[when.month - 1]} {when.year}"
+    return say(
+        "{weekday} {day} {month} {year}",
+        weekday=say(_SHORT_DAYS[when.weekday()]),
+        day=when.day,
+        month=say(_MONTHS[when.month - 1]),
+        year=when.year,
+    )
+
+
+def day_words(when: datetime, *, weekday: bool = True) -> str:
+    """Write a date without its year: Wed 25 Nov, or without the weekday 25 Nov."""
+    month = say(_MONTHS[when.month - 1])
+    if not weekday:
+        return say("{day} {month}", day=when.day, month=month)
+    return say("{weekday} {day} {month}", weekday=say(_SHORT_DAYS[when.weekday()]), day=when.day, month=month)
+
+
+def month_words(month: int) -> str:
+    """Write a month from 1 to 12 in three letters or so: Nov."""
+    return say(_MONTHS[month - 1])
 
 
 def date_text(text: str) -> str:
@@ -168,4 +245,4 @@ def formula(text: str) -> str:
 
 def date_time(when: datetime) -> str:
     """Write a date without year and a 24-hour clock time: Wed 25 Nov 09:00."""
-    return f"{_DAYS[when.weekday()][:3]} {when.day} {_MONTHS[when.month - 1]}{NBSP}{when:%H:%M}"
+    return f"{day_words(when)}{NBSP}{when:%H:%M}"

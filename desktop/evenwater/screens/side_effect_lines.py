@@ -6,25 +6,27 @@ from collections.abc import Callable, Iterator
 from typing import Any
 
 from evenwater.engine.formula import molar_mass
-from evenwater.engine.quantities import density_kg_per_l, figure, from_canonical, significant, to_canonical
+from evenwater.engine.quantities import density_kg_per_l, from_canonical, to_canonical
 from evenwater.engine.side_effects import Carried, Instant, Pair, SideEffects, Upkeep, Way
 from evenwater.engine.units import KINDS
 from evenwater.engine.water_limits import PH_ASSUMED
-from evenwater.screens.shown import Shown, about, with_unit
+from evenwater.screens.shown import Shown, about, figure, significant, with_unit
+from evenwater.screens.terms import capitalized
 from evenwater.screens.views import WorkLine
+from evenwater.wording import marked, say, say_all, say_many
 
-TITLE = "What else it does"
+TITLE = marked("What else it does")
 # A rise in salinity below this is nothing that can be measured.
 _LEAST_SALINITY = 0.001
 _UNITS = {
-    "mmol/L": "mmol per L",
-    "mg/L": "mg per L",
-    "mg/L as NO3": "mg per L as NO3",
-    "mg/L as PO4": "mg per L as PO4",
+    "mmol/L": marked("mmol per L"),
+    "mg/L": marked("mg per L"),
+    "mg/L as NO3": marked("mg per L as NO3"),
+    "mg/L as PO4": marked("mg per L as PO4"),
 }
 _PARTNERS = {
-    "calcium": "calcium is taken to be made good with calcium chloride",
-    "alkalinity": "alkalinity is taken to be made good with a sodium salt",
+    "calcium": marked("calcium is taken to be made good with calcium chloride"),
+    "alkalinity": marked("alkalinity is taken to be made good with a sodium salt"),
 }
 
 Json = dict[str, Any]
@@ -57,30 +59,40 @@ def _correction(effects: SideEffects, shown: Shown) -> Iterator[WorkLine]:
     along = effects.correction
     stock = about(1000.0 * along.water_l)
     if not effects.known:
-        yield WorkLine("What comes along", "a label does not say what else is in the bottle", "not known")
+        yield WorkLine(
+            say("What comes along"), say("a label does not say what else is in the bottle"), say("not known")
+        )
     for item in along.carried:
-        yield WorkLine(f"{_name(item)} with the correction", f"carried in by {stock} of stock", _amount(item, shown))
+        yield WorkLine(
+            say("{item} with the correction", item=_name(item)),
+            say("carried in by {stock} of stock", stock=stock),
+            _amount(item, shown),
+        )
     if along.salinity is not None and shown.parameter.name != "salinity":
-        how = f"what is in the water by then ÷ {_density(shown)}; alkalinity counts as bicarbonate"
-        yield WorkLine("Salinity by the last dose", how, _more(along.salinity))
-    yield WorkLine("Water with the correction", "comes in place of as much top-off", stock)
+        how = say("what is in the water by then ÷ {density}; alkalinity counts as bicarbonate", density=_density(shown))
+        yield WorkLine(say("Salinity by the last dose"), how, _more(along.salinity))
+    yield WorkLine(say("Water with the correction"), say("comes in place of as much top-off"), stock)
 
 
 def _pair(pair: Pair, shown: Shown) -> Iterator[WorkLine]:
     unit = _alkalinity_unit(shown)
     per_unit = pair.calcium_per_meq * to_canonical(1.0, "alkalinity", unit)
     words = KINDS["alkalinity"].unit(unit).shown
-    ratio = f"{with_unit(significant(per_unit, 4), 'mg per L')} for each {words}"
-    skeleton = "skeleton takes one mole of calcium to two equivalents"
+    ratio = say(
+        "{per_unit} for each {words}", per_unit=with_unit(significant(per_unit, 4), say("mg per L")), words=words
+    )
+    skeleton = say("skeleton takes one mole of calcium to two equivalents")
     if pair.calcium_per_day <= 0.0:
-        yield WorkLine("Calcium to alkalinity", skeleton, ratio)
+        yield WorkLine(say("Calcium to alkalinity"), skeleton, ratio)
         return
-    calcium = f"{with_unit(significant(pair.calcium_per_day, 3), 'mg per L')} per day"
-    alkalinity = f"{_alkalinity(pair.alkalinity_per_day, shown)} per day"
+    calcium = say(
+        "{calcium_per_day} per day", calcium_per_day=with_unit(significant(pair.calcium_per_day, 3), say("mg per L"))
+    )
+    alkalinity = say("{alkalinity_per_day} per day", alkalinity_per_day=_alkalinity(pair.alkalinity_per_day, shown))
     if shown.parameter.name == "alkalinity":
-        yield WorkLine("Calcium used with it", f"{alkalinity} × {ratio}; {skeleton}", calcium)
+        yield WorkLine(say("Calcium used with it"), f"{alkalinity} × {ratio}; {skeleton}", calcium)
     else:
-        yield WorkLine("Alkalinity used with it", f"{calcium} ÷ {ratio}; {skeleton}", alkalinity)
+        yield WorkLine(say("Alkalinity used with it"), f"{calcium} ÷ {ratio}; {skeleton}", alkalinity)
 
 
 def _upkeep(effects: SideEffects, shown: Shown) -> Iterator[WorkLine]:
@@ -90,70 +102,80 @@ def _upkeep(effects: SideEffects, shown: Shown) -> Iterator[WorkLine]:
     if month.salinity is not None and year.salinity is not None and month.salt_g is not None:
         yield _salt(month, month.salt_g, effects.partner)
         if month.stays:
-            how = f"of upkeep, {_mass(month.salt_g)} in the whole tank, if nothing is exchanged"
-            yield WorkLine("Salinity in a month", how, _more(month.salinity))
-            yield WorkLine("Salinity in a year", "of upkeep, if nothing is exchanged", _more(year.salinity))
+            how = say("of upkeep, {salt_g} in the whole tank, if nothing is exchanged", salt_g=_mass(month.salt_g))
+            yield WorkLine(say("Salinity in a month"), how, _more(month.salinity))
+            yield WorkLine(say("Salinity in a year"), say("of upkeep, if nothing is exchanged"), _more(year.salinity))
         if not month.only_nacl:
             for item, later in zip(month.stays, year.stays, strict=True):
-                why = "left as the nutrient is taken up" if item.name == "alkalinity" else "not used up"
-                how = f"{why}, if nothing is exchanged; {_amount(later, shown)} in a year"
-                yield WorkLine(f"{_name(item)} in a month", how, _amount(item, shown))
-    yield WorkLine("Water in a month", "of upkeep, comes in place of as much top-off", about(1000.0 * month.water_l))
+                why = say("left as the nutrient is taken up") if item.name == "alkalinity" else say("not used up")
+                how = say("{why}, if nothing is exchanged; {later} in a year", why=why, later=_amount(later, shown))
+                yield WorkLine(say("{item} in a month", item=_name(item)), how, _amount(item, shown))
+    yield WorkLine(
+        say("Water in a month"), say("of upkeep, comes in place of as much top-off"), about(1000.0 * month.water_l)
+    )
 
 
 def _salt(month: Upkeep, salt_g: float, partner: str) -> WorkLine:
-    taken = f"; {_PARTNERS[partner]}" if partner else ""
-    name = "Salt left behind in a month"
+    taken = f"; {say_all(_PARTNERS[partner])}" if partner else ""
+    name = say("Salt left behind in a month")
     if not month.stays:
-        return WorkLine(name, "everything that comes is used up", "none")
+        return WorkLine(name, say("everything that comes is used up"), say("none"))
     if month.only_nacl:
         mole = with_unit(figure(molar_mass("NaCl"), 2), "g")
-        return WorkLine(name, f"every equivalent leaves one mole, {mole}{taken}", f"{_mass(salt_g)} of sodium chloride")
-    return WorkLine(name, f"the mass of what is not used up{taken}", _mass(salt_g))
+        return WorkLine(
+            name,
+            say("every equivalent leaves one mole, {mole}{taken}", mole=mole, taken=taken),
+            say("{salt_g} of sodium chloride", salt_g=_mass(salt_g)),
+        )
+    return WorkLine(name, say("the mass of what is not used up{taken}", taken=taken), _mass(salt_g))
 
 
 def _way(way: Way) -> Iterator[WorkLine]:
     yield _instants("pH", way, lambda instant: figure(instant.ph, 2))
-    yield _instants("Aragonite saturation", way, lambda instant: significant(instant.saturation, 3))
+    yield _instants(say("Aragonite saturation"), way, lambda instant: significant(instant.saturation, 3))
     yield _instants(
-        "Dissolved inorganic carbon", way, lambda instant: with_unit(significant(instant.dic, 3), "mmol per L")
+        say("Dissolved inorganic carbon"),
+        way,
+        lambda instant: with_unit(significant(instant.dic, 3), say("mmol per L")),
     )
-    yield WorkLine("Taken for these", "; ".join(_taken(way)), "")
+    yield WorkLine(say("Taken for these"), "; ".join(_taken(way)), "")
 
 
 def _instants(name: str, way: Way, write: Callable[[Instant], str]) -> WorkLine:
-    dose = "right after a dose" if way.doses_at_once == 1 else f"right after the {way.doses_at_once} doses of an hour"
+    dose = say_many("right after a dose", "right after the {n} doses of an hour", way.doses_at_once)
     moments = (
-        (way.now, "now"),
+        (way.now, say("now")),
         (way.after_dose, dose),
-        (way.at_target, "at the target"),
-        (way.after_dose_there, f"{dose} there"),
+        (way.at_target, say("at the target")),
+        (way.after_dose_there, say("{dose} there", dose=dose)),
     )
     said = ", ".join(f"{write(instant)} {when}" for instant, when in moments if instant is not None)
-    return WorkLine(name, said, "" if way.at_target is None else f"{write(way.at_target)} at the target")
+    return WorkLine(
+        name, said, "" if way.at_target is None else say("{at_target} at the target", at_target=write(way.at_target))
+    )
 
 
 def _taken(way: Way) -> Iterator[str]:
     if way.ph_known:
-        yield "the air brings the carbon dioxide back between doses"
+        yield say("the air brings the carbon dioxide back between doses")
     else:
-        yield f"pH was not measured: {figure(PH_ASSUMED, 1)} now and at the target"
+        yield say("pH was not measured: {ph_assumed} now and at the target", ph_assumed=figure(PH_ASSUMED, 1))
     if not way.calcium_known:
-        yield "calcium was not given: as in natural seawater"
+        yield say("calcium was not given: as in natural seawater")
     if not way.alkalinity_known:
-        yield "alkalinity was not given: as in natural seawater"
+        yield say("alkalinity was not given: as in natural seawater")
     if way.after_dose is None:
-        yield "what a dose of this bottle does at once is not known"
+        yield say("what a dose of this bottle does at once is not known")
 
 
 def _name(item: Carried) -> str:
-    return item.name.capitalize()
+    return capitalized(item.name)
 
 
 def _amount(item: Carried, shown: Shown) -> str:
     if item.name == "alkalinity":
         return _alkalinity(item.amount, shown)
-    return with_unit(significant(item.amount, 3), _UNITS[item.unit])
+    return with_unit(significant(item.amount, 3), say_all(_UNITS[item.unit]))
 
 
 def _alkalinity_unit(shown: Shown) -> str:
@@ -168,7 +190,7 @@ def _alkalinity(meq_per_l: float, shown: Shown) -> str:
 
 
 def _density(shown: Shown) -> str:
-    return with_unit(significant(density_kg_per_l(shown.water), 5), "kg per L")
+    return with_unit(significant(density_kg_per_l(shown.water), 5), say("kg per L"))
 
 
 def _mass(grams: float) -> str:
@@ -179,8 +201,10 @@ def _mass(grams: float) -> str:
 
 def _more(salinity: float) -> str:
     if salinity < _LEAST_SALINITY:
-        return f"less than {with_unit(figure(_LEAST_SALINITY, 3), 'g per kg')} more"
-    return f"{with_unit(significant(salinity, 2), 'g per kg')} more"
+        return say(
+            "less than {least_salinity} more", least_salinity=with_unit(figure(_LEAST_SALINITY, 3), say("g per kg"))
+        )
+    return say("{salinity} more", salinity=with_unit(significant(salinity, 2), say("g per kg")))
 
 
 def as_json(effects: SideEffects) -> Json:

@@ -7,12 +7,12 @@ from dataclasses import dataclass, replace
 from datetime import date
 from typing import Any
 
-from evenwater.engine import stock_intake
+from evenwater.engine import quantities, stock_intake
 from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.correction import Refused
 from evenwater.engine.form import Unread
 from evenwater.engine.mix import SULFATE_PER_MAGNESIUM, sulfate_per_magnesium
-from evenwater.engine.quantities import Typed, figure, from_canonical, significant
+from evenwater.engine.quantities import Typed, from_canonical
 from evenwater.engine.reasons import Reason
 from evenwater.engine.recipe import SAID_DOSE_ML, SAID_WATER_L, Bottle, Carried, StockAnswer, solve
 from evenwater.engine.stock import ROOM_C, Dissolved, made_per_litre
@@ -20,15 +20,21 @@ from evenwater.screens import shelf, words
 from evenwater.screens.answer import BOTTLE as BOTTLE_CAUTIONS
 from evenwater.screens.jug_label import JugLabel, LabelFacts, label
 from evenwater.screens.shelf import PAIR, WANTED, WEIGHED, to_be_weighed
-from evenwater.screens.shown import with_unit
+from evenwater.screens.shown import figure, significant, unit_words, with_unit
+from evenwater.screens.terms import capitalized, term, terms
 from evenwater.screens.views import AnswerView, Bar, Message, WorkLine
+from evenwater.wording import marked, say, say_all
 
 Values = Mapping[str, Typed]
 
-RECIPES = ((WEIGHED, "I weighed it"), (WANTED, "I want a strength"), (PAIR, "To match another jug"))
+RECIPES = (
+    (WEIGHED, marked("I weighed it")),
+    (WANTED, marked("I want a strength")),
+    (PAIR, marked("To match another jug")),
+)
 _WANTED_FIELDS = ("dose", "water", "raises")
-_UNITS = {"g/L": "g per L", "mmol/L": "mmol per L"}
-_NAMES = {"dic": "dissolved inorganic carbon", "salinity": "dry salt"}
+_UNITS = {"g/L": marked("g per L"), "mmol/L": marked("mmol per L")}
+_NAMES = {"dic": marked("dissolved inorganic carbon"), "salinity": marked("dry salt")}
 # A scale shows this many digits of what is to be weighed; common practice, no source.
 _WEIGHED_DIGITS = 4
 
@@ -133,7 +139,9 @@ def evaluate(batch: Values, partner: Values, catalogue: Catalogue, notes: Iterab
         return Stocked(_no_partner(bool(batch.get("partner", Typed("")).text)))
     chemical = catalogue.chemicals.get(batch.get("chemical", Typed("")).text)
     if recipe_of(batch) != WEIGHED and chemical is not None and not chemical.raises:
-        text = f"{chemical.name.capitalize()} raises nothing that is corrected here. Weigh it instead."
+        text = say(
+            "{chemical} raises nothing that is corrected here. Weigh it instead.", chemical=capitalized(chemical.name)
+        )
         return Stocked(AnswerView("refused", messages=(Message(text, "wanted", "does_not_raise"),), spoken=text))
     question = stock_intake.stock(raw_stock(batch, partner), catalogue)
     if isinstance(question, Unread):
@@ -151,9 +159,9 @@ def evaluate(batch: Values, partner: Values, catalogue: Catalogue, notes: Iterab
 
 def _no_partner(chosen: bool) -> AnswerView:
     if not chosen:
-        message = Message("Choose the jug to match.", "wanted.partner", "missing")
+        message = Message(say("Choose the jug to match."), "wanted.partner", "missing")
         return AnswerView("empty", messages=(message,), spoken=message.text)
-    text = "A bottle known by its label, or a jug with nothing in it, cannot be matched. Choose another jug."
+    text = say("A bottle known by its label, or a jug with nothing in it, cannot be matched. Choose another jug.")
     return AnswerView("refused", messages=(Message(text, "wanted.partner", "no_partner"),), spoken=text)
 
 
@@ -177,7 +185,11 @@ def date_messages(batch: Values) -> tuple[Message, ...]:
             date.fromisoformat(text or "2000-01-01")
         except ValueError:
             found.append(
-                Message(f"“{text}” is not a date. Write it like 2026-11-25.", f"additive.{field}", "not_a_date")
+                Message(
+                    say("“{text}” is not a date. Write it like 2026-11-25.", text=text),
+                    f"additive.{field}",
+                    "not_a_date",
+                )
             )
     return tuple(found)
 
@@ -197,7 +209,7 @@ def _masses(answer: StockAnswer) -> tuple[tuple[str, Typed], ...]:
         return ()
     names = ("dissolved", "also_dissolved")
     return tuple(
-        (name, Typed(significant(portion.grams, _WEIGHED_DIGITS), "g"))
+        (name, Typed(quantities.significant(portion.grams, _WEIGHED_DIGITS), "g"))
         for name, portion in zip(names, batch.portions, strict=False)
     )
 
@@ -205,27 +217,32 @@ def _masses(answer: StockAnswer) -> tuple[tuple[str, Typed], ...]:
 def _answered(answer: StockAnswer, wanted: bool) -> AnswerView:
     first = _main(answer)
     strength = f"{significant(first.per_litre / 1000.0, 4)}"
-    unit, of = _per_ml(first), f"of {_NAMES.get(first.name, first.name)}"
+    unit, of = _per_ml(first), say("of {first}", first=term(_NAMES.get(first.name, first.name)))
     rises = ", ".join(_rise_words(answer))
     batch = answer.batch
     number, beside, second, third = strength, unit, f"{of}: {rises}" if rises else of, ""
     if isinstance(batch, Dissolved):
         litres = with_unit(significant(batch.made_up_l, 4), "L")
         weighed = [
-            f"{with_unit(significant(p.grams, _WEIGHED_DIGITS), 'g')} of {p.chemical.tall_man}" for p in batch.portions
+            say(
+                "{grams} of {tall_man}",
+                grams=with_unit(significant(p.grams, _WEIGHED_DIGITS), "g"),
+                tall_man=term(p.chemical.tall_man),
+            )
+            for p in batch.portions
         ]
-        third = f"{' and '.join(weighed)}, filled up to {litres}"
+        third = say("{weighed}, filled up to {litres}", weighed=say(" and ").join(weighed), litres=litres)
         if wanted:
             first_mass, *more = (significant(p.grams, _WEIGHED_DIGITS) for p in batch.portions)
-            also = "".join(f" and {with_unit(mass, 'g')}" for mass in more)
-            number, beside, second = first_mass, f"g{also} to weigh out", third
+            also = "".join(say(" and {mass}", mass=with_unit(mass, "g")) for mass in more)
+            number, beside, second = first_mass, say("g{also} to weigh out", also=also), third
             third = f"{with_unit(strength, unit)} {of}: {rises}"
         if batch.saturated:
-            third = f"saturated, clear, in a jug of {litres}"
-    cautions = BOTTLE_CAUTIONS
+            third = say("saturated, clear, in a jug of {litres}", litres=litres)
+    cautions = say_all(BOTTLE_CAUTIONS)
     if isinstance(batch, Dissolved):
-        said = tuple(f"{statement}." for statement in batch.statements)
-        cautions = (*((f"{batch.signal_word}.",) if batch.signal_word else ()), *said, *batch.cautions)
+        said = tuple(f"{statement}." for statement in terms(batch.statements))
+        cautions = (*((f"{term(batch.signal_word)}.",) if batch.signal_word else ()), *said, *terms(batch.cautions))
     return AnswerView(
         state="answered",
         figure=number,
@@ -254,7 +271,9 @@ def _main(answer: StockAnswer) -> Carried:
 
 def _per_ml(item: Carried) -> str:
     # Of an amount per litre a thousandth is in a millilitre.
-    return {"meq/L": "meq per mL", "g/L": "g per mL", "mmol/L": "mmol per mL"}.get(item.unit, "mg per mL")
+    return {"meq/L": say("meq per mL"), "g/L": say("g per mL"), "mmol/L": say("mmol per mL")}.get(
+        item.unit, say("mg per mL")
+    )
 
 
 def _rise_words(answer: StockAnswer) -> Iterable[str]:
@@ -263,8 +282,12 @@ def _rise_words(answer: StockAnswer) -> Iterable[str]:
     rises = sorted(answer.rises, key=lambda item: order.index(item[0].name) if item[0].name in order else len(order))
     for number, (parameter, rise) in enumerate(rises):
         amount = from_canonical(rise, parameter.kind, parameter.display_unit)
-        shown = with_unit(significant(amount, 3), words.unit_words(parameter.display_unit))
-        yield f"{dose} raises {water} by {shown}" if number == 0 else f"and {parameter.name} by {shown}"
+        shown = with_unit(significant(amount, 3), unit_words(parameter.display_unit))
+        yield (
+            say("{dose} raises {water} by {shown}", dose=dose, water=water, shown=shown)
+            if number == 0
+            else say("and {parameter} by {shown}", parameter=term(parameter.name), shown=shown)
+        )
 
 
 def _bars(answer: StockAnswer) -> Iterable[Bar]:
@@ -275,8 +298,8 @@ def _bars(answer: StockAnswer) -> Iterable[Bar]:
     at = with_unit(figure(batch.coolest_c, 1), "°C")
     yield Bar(
         "solubility",
-        f"Dissolved, at {at}",
-        f"{significant(made, 3)} of {with_unit(significant(most, 3), 'g per L')}",
+        say("Dissolved, at {at}", at=at),
+        say("{made} of {most}", made=significant(made, 3), most=with_unit(significant(most, 3), say("g per L"))),
         made / most,
         over=made > most,
     )
@@ -284,12 +307,14 @@ def _bars(answer: StockAnswer) -> Iterable[Bar]:
 
 def _working(answer: StockAnswer) -> Iterable[WorkLine]:
     for item in answer.carries:
-        unit = _UNITS.get(item.unit) or words.unit_words(item.unit)
+        unit = say_all(_UNITS.get(item.unit)) or unit_words(item.unit)
         yield WorkLine(
-            _NAMES.get(item.name, item.name).capitalize(), "in a litre", with_unit(significant(item.per_litre, 4), unit)
+            capitalized(_NAMES.get(item.name, item.name)),
+            say("in a litre"),
+            with_unit(significant(item.per_litre, 4), unit),
         )
     if isinstance(answer.batch, Dissolved) and answer.batch.also:
         ratio = sulfate_per_magnesium(answer.batch)
         if ratio is not None:
-            sea = f"in seawater {figure(SULFATE_PER_MAGNESIUM, 3)}"
-            yield WorkLine("Sulfate to magnesium", f"by moles, {sea}", figure(ratio, 3))
+            sea = say("in seawater {sulfate_per_magnesium}", sulfate_per_magnesium=figure(SULFATE_PER_MAGNESIUM, 3))
+            yield WorkLine(say("Sulfate to magnesium"), say("by moles, {sea}", sea=sea), figure(ratio, 3))

@@ -21,6 +21,7 @@ from evenwater.screens.timetable_wishes import (
 )
 from evenwater.screens.timetable_words import minutes
 from evenwater.screens.views import Message, Offer
+from evenwater.wording import say
 
 # Wishes that stand in the way together, by the engine's names for them.
 _TOGETHER = {"apart": APART, "quiet": QUIET_FROM, "one_at_a_time": ONE_AT_A_TIME}
@@ -80,22 +81,30 @@ def _beside(
     if reason.code == "timetable_apart":
         widest = int(p["widest_min"])
         would = widest >= APART_MIN
-        offers = (Offer(f"Take {minutes(widest)}", str(widest), "min"),) if would else ()
-        yield Message(f"{minutes(widest)} would do" if would else "In the way", path, reason.code, offers)
+        offers = (Offer(say("Take {widest}", widest=minutes(widest)), str(widest), "min"),) if would else ()
+        yield Message(
+            say("{widest} would do", widest=minutes(widest)) if would else say("In the way"), path, reason.code, offers
+        )
     elif reason.code == "timetable_quiet":
         yield Message(
-            f"They leave {span(p['open_min'] / 1440.0)}" if p["open_min"] else "They leave nothing", path, reason.code
+            say("They leave {open}", open=span(p["open_min"] / 1440.0)) if p["open_min"] else say("They leave nothing"),
+            path,
+            reason.code,
         )
     elif reason.code == "timetable_doses":
         most = int(p["would_do"])
-        offers = (Offer(f"Take {most}", str(most), ""),)
+        offers = (Offer(say("Take {most}", most=most), str(most), ""),)
         for pump in question.pumps:
             # The plan's doses are not the keeper's to change here.
             if pump.name in p["names"] and pump.fewest > most:
-                yield Message(f"{most} would do", pump_path(named[pump.name], DOSES_WANTED), reason.code, offers)
+                yield Message(
+                    say("{most} would do", most=most), pump_path(named[pump.name], DOSES_WANTED), reason.code, offers
+                )
     elif reason.code == "timetable_together":
-        yield from (Message("In the way", _TOGETHER[name], reason.code) for name in p["wishes"] if name in _TOGETHER)
+        yield from (
+            Message(say("In the way"), _TOGETHER[name], reason.code) for name in p["wishes"] if name in _TOGETHER
+        )
     elif path.endswith(FIRST_AT) or path == ONE_AT_A_TIME:
-        yield Message("In the way", path, reason.code)
+        yield Message(say("In the way"), path, reason.code)
     elif path:
         yield Message(words.sentence(reason), path, reason.code)

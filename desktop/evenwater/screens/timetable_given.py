@@ -21,6 +21,7 @@ from evenwater.engine.timetable_water import Carried, carried
 from evenwater.engine.upkeep import UpkeepAnswer, UpkeepQuestion
 from evenwater.screens.answer import BOTTLE
 from evenwater.screens.following import Kept
+from evenwater.screens.terms import term, terms
 from evenwater.screens.timetable_wishes import (
     DOSES_FEWEST,
     DOSES_MOST,
@@ -31,10 +32,11 @@ from evenwater.screens.timetable_wishes import (
     usual_doses,
 )
 from evenwater.screens.views import Message
+from evenwater.wording import marked, say, say_all
 
 # What stays apart from alkalinity besides calcium, as every dose card says.
 _ALSO_APART = ("magnesium", "strontium")
-BOTTLE_NAME = "Bottle, by its label"
+BOTTLE_NAME = marked("Bottle, by its label")
 
 
 @dataclass(frozen=True)
@@ -74,14 +76,14 @@ class Given:
     @property
     def additive_name(self) -> str:
         """The full name of what is in the jug, the telling part in capitals."""
-        return self.additive.tall_man if isinstance(self.additive, Dissolved) else BOTTLE_NAME
+        return term(self.additive.tall_man) if isinstance(self.additive, Dissolved) else say(BOTTLE_NAME)
 
     @property
     def hazards(self) -> tuple[str, ...]:
         """The hazard statements, one sentence a chemical with its signal word first."""
         portions = self.additive.portions if isinstance(self.additive, Dissolved) else ()
         return tuple(
-            f"{p.chemical.signal_word or 'Caution'}, {p.chemical.name}: {', '.join(p.chemical.statements)}."
+            f"{term(p.chemical.signal_word) or say('Caution')}, {term(p.chemical.name)}: {', '.join(terms(p.chemical.statements))}."
             for p in portions
             if p.chemical.statements
         )
@@ -89,7 +91,7 @@ class Given:
     @property
     def cautions(self) -> tuple[str, ...]:
         """The handling lines."""
-        return self.additive.cautions if isinstance(self.additive, Dissolved) else BOTTLE
+        return terms(self.additive.cautions) if isinstance(self.additive, Dissolved) else say_all(BOTTLE)
 
 
 @dataclass(frozen=True)
@@ -148,14 +150,22 @@ def going(
     """
     found, against = [], []
     for plan in plans:
-        head = f"Plan {plan.plan_id} for {plan.parameter}"
+        head = say("Plan {plan_id} for {parameter}", plan_id=plan.plan_id, parameter=term(plan.parameter))
         question = (
             None if plan.kept is None else intake.correction(plan.kept.question, catalogue, plan.kept.course.started)
         )
         if plan.kept is None or not isinstance(question, CorrectionQuestion):
-            against.append(Message(f"{head} cannot be read. End it on the Correct sheet.", "", "plan_unread"))
+            against.append(
+                Message(say("{head} cannot be read. End it on the Correct sheet.", head=head), "", "plan_unread")
+            )
         elif plan.state == STOP:
-            against.append(Message(f"{head} must not be followed on. {plan.said}".strip(), "", "plan_stop"))
+            against.append(
+                Message(
+                    say("{head} must not be followed on. {plan_said}", head=head, plan_said=plan.said).strip(),
+                    "",
+                    "plan_stop",
+                )
+            )
         elif plan.state != ENDED and plan.kept.course.ends_at > now:
             found.append((plan, plan.kept, question))
     return tuple(found), tuple(against)
@@ -263,14 +273,21 @@ def names_of(given: Sequence[Given]) -> tuple[tuple[str, ...], tuple[Message, ..
     names: list[str] = []
     faults = []
     for number, one in enumerate(given):
-        name = one.pump.name.strip() or f"Pump for {one.parameter}"
+        name = one.pump.name.strip() or say("Pump for {parameter}", parameter=term(one.parameter))
         for before in given[:number]:
-            if (before.pump.name.strip() or f"Pump for {before.parameter}").casefold() != name.casefold():
+            if (
+                before.pump.name.strip() or say("Pump for {parameter}", parameter=term(before.parameter))
+            ).casefold() != name.casefold():
                 continue
             if before.record == one.record or not (before.record and one.record):
-                said = f"“{name}” is chosen for {before.parameter} and for {one.parameter}. A pump head gives from one jug: "
-                faults.append(Message(f"{said}choose another pump for one of them.", "", "pump_twice"))
-            name = f"{name} ({one.parameter})"
+                said = say(
+                    "“{name}” is chosen for {parameter} and for {parameter_2}. A pump head gives from one jug: ",
+                    name=term(name),
+                    parameter=term(before.parameter),
+                    parameter_2=term(one.parameter),
+                )
+                faults.append(Message(say("{said}choose another pump for one of them.", said=said), "", "pump_twice"))
+            name = f"{name} ({term(one.parameter)})"
             break
         names.append(name)
     return tuple(names), tuple(faults)

@@ -9,9 +9,11 @@ from itertools import groupby, pairwise
 from evenwater.engine.timetable import PumpDay, TimedDose, TimetableAnswer
 from evenwater.engine.timetable_question import DAY_MIN, OPPOSING
 from evenwater.screens.shown import dose, every, seconds, span
+from evenwater.screens.terms import capitalized
 from evenwater.screens.timetable_given import Given
 from evenwater.screens.timetable_wishes import clock
 from evenwater.screens.timetable_words import minutes, quoted
+from evenwater.wording import say
 
 DAY_MINUTES = DAY_MIN
 """Minutes of the day that the lanes go over [min]."""
@@ -149,7 +151,7 @@ def _row(answer: TimetableAnswer, given: Sequence[Given], run: Sequence[TimedDos
         dose=dose(first.ml),
         runs=seconds(first.run_time_s),
         count=len(run),
-        more=f"on some days {dose(first.more_ml)} more" if first.more_ml else "",
+        more=say("on some days {more} more", more=dose(first.more_ml)) if first.more_ml else "",
         place=place,
     )
 
@@ -160,14 +162,23 @@ def _when(run: Sequence[TimedDose]) -> str:
         return begin
     intervals = {later.minute - earlier.minute for earlier, later in pairwise(run)}
     if len(intervals) == 1 and min(intervals) * len(run) == DAY_MIN:
-        return f"{begin}, then {every(len(run))}"
-    return f"{begin} to {clock(run[-1].minute)}, {_interval(min(intervals), max(intervals))}"
+        return say("{begin}, then {run}", begin=begin, run=every(len(run)))
+    return say(
+        "{begin} to {minute}, {intervals}",
+        begin=begin,
+        minute=clock(run[-1].minute),
+        intervals=_interval(min(intervals), max(intervals)),
+    )
 
 
 def _interval(shortest_min: int, longest_min: int) -> str:
     if shortest_min == longest_min:
-        return "every hour" if shortest_min == 60 else f"every {span(shortest_min / DAY_MIN)}"
-    return f"{span(shortest_min / DAY_MIN)} to {span(longest_min / DAY_MIN)} apart"
+        return (
+            say("every hour") if shortest_min == 60 else say("every {shortest}", shortest=span(shortest_min / DAY_MIN))
+        )
+    return say(
+        "{shortest} to {longest} apart", shortest=span(shortest_min / DAY_MIN), longest=span(longest_min / DAY_MIN)
+    )
 
 
 def summaries(answer: TimetableAnswer, given: Sequence[Given]) -> tuple[PumpSummary, ...]:
@@ -193,44 +204,59 @@ def summaries(answer: TimetableAnswer, given: Sequence[Given]) -> tuple[PumpSumm
 def _summary(answer: TimetableAnswer, place: int, day: PumpDay, one: Given) -> PumpSummary:
     own = [row for row in answer.rows if row.pump == place]
     sizes = [(ml, len(list(rows))) for ml, rows in groupby(sorted(row.ml for row in own))]
-    each = dose(sizes[0][0]) if len(sizes) == 1 else " and ".join(f"{count} of {dose(ml)}" for ml, count in sizes)
+    each = (
+        dose(sizes[0][0])
+        if len(sizes) == 1
+        else say(" and ").join(say("{count} of {dose}", count=count, dose=dose(ml)) for ml, count in sizes)
+    )
     longest = max(row.run_time_s + row.more_s for row in own)
     return PumpSummary(
-        parameter=one.parameter.capitalize(),
+        parameter=capitalized(one.parameter),
         pump=day.pump.name,
         additive=one.additive_name,
         doses=_doses(own),
         each=each,
         in_24_hours=dose(day.in_day_ml),
-        runs=f"up to {seconds(longest)}" if len(sizes) > 1 else seconds(longest),
+        runs=say("up to {longest}", longest=seconds(longest)) if len(sizes) > 1 else seconds(longest),
         carried=_carried(day),
-        plan=f"Plan {one.plan_id}" if one.plan_id else "",
+        plan=say("Plan {plan_id}", plan_id=one.plan_id) if one.plan_id else "",
     )
 
 
 def _doses(own: Sequence[TimedDose]) -> str:
     count = len(own)
     if count == 1:
-        return "one dose a day"
+        return say("one dose a day")
     intervals = sorted([later.minute - earlier.minute for earlier, later in pairwise(own)])
     longest = own[0].minute + DAY_MIN - own[-1].minute
     # Over quiet hours one interval is longer than all others.
     shortest, most = intervals[0], intervals[-1]
     if most - shortest > 1 or longest < shortest:
-        return f"{count} doses a day, the nearest {span(min(shortest, longest) / DAY_MIN)} apart"
-    return f"{count} doses a day, {_interval(shortest, most)}"
+        return say(
+            "{count} doses a day, the nearest {shortest} apart",
+            count=count,
+            shortest=span(min(shortest, longest) / DAY_MIN),
+        )
+    return say("{count} doses a day, {shortest}", count=count, shortest=_interval(shortest, most))
 
 
 def _carried(day: PumpDay) -> str:
     """Say whether every day is the same, or on which days the first dose has a step more."""
     doses = day.doses
     if not doses.carries:
-        return "every day the same"
+        return say("every day the same")
     step, extra = dose(day.pump.step_ml), doses.wanted.numerator % doses.wanted.denominator
     days = doses.repeats_after
     if days > 31:
-        return f"on some days the first dose is {step} more: what is left of a step is carried into the next day"
-    return f"on {extra} of {days} days the first dose is {step} more; then the sum is exact"
+        return say(
+            "on some days the first dose is {step} more: what is left of a step is carried into the next day", step=step
+        )
+    return say(
+        "on {extra} of {days} days the first dose is {step} more; then the sum is exact",
+        extra=extra,
+        days=days,
+        step=step,
+    )
 
 
 def lanes(answer: TimetableAnswer, given: Sequence[Given]) -> tuple[Lane, ...]:
@@ -254,7 +280,12 @@ def lanes(answer: TimetableAnswer, given: Sequence[Given]) -> tuple[Lane, ...]:
             Mark(
                 row.minute,
                 row.run_time_s + row.more_s,
-                f"{clock(row.minute)}: {dose(row.ml)}, runs {seconds(row.run_time_s)}",
+                say(
+                    "{minute}: {dose}, runs {run_time}",
+                    minute=clock(row.minute),
+                    dose=dose(row.ml),
+                    run_time=seconds(row.run_time_s),
+                ),
             )
             for row in answer.rows
             if row.pump == place
@@ -284,7 +315,12 @@ def nearest_lines(answer: TimetableAnswer) -> tuple[str, ...]:
         first, second = (answer.question.pumps[place].name for place in (pair.first, pair.second))
         if (first, second) not in told:
             found.append(
-                f"{quoted(first)} and {quoted(second)} come {minutes(nearest_s / 60.0)} apart at the nearest; at least "
-                f"{minutes(pair.minutes)} are kept."
+                say(
+                    "{first} and {second} come {nearest} apart at the nearest; at least {minutes} are kept.",
+                    first=quoted(first),
+                    second=quoted(second),
+                    nearest=minutes(nearest_s / 60.0),
+                    minutes=minutes(pair.minutes),
+                )
             )
     return tuple(found)

@@ -24,20 +24,22 @@ from evenwater.screens import (
     words,
 )
 from evenwater.screens.clock_change import clock_words, next_change
+from evenwater.screens.terms import capitalized
 from evenwater.screens.timetable_given import FollowedPlan, Given, Usual
 from evenwater.screens.timetable_rows import Lane, PumpSummary, TimetableRow
 from evenwater.screens.views import Message
+from evenwater.wording import marked, say_all
 
 Values = Mapping[str, Typed]
 # Always beside the doses; common practice, no source.
 RULES = (
-    "Missed doses are never made up: go on with the next one.",
-    "Let alkalinity and calcium flow in at different places, where the water moves.",
+    marked("Missed doses are never made up: go on with the next one."),
+    marked("Let alkalinity and calcium flow in at different places, where the water moves."),
 )
 # Beside any pump; how each chemical is mixed stands where it is mixed and on the printed sheet.
 CAUTIONS = (
-    "Wear goggles and gloves at the jugs. In the eyes: rinse for at least 15 minutes and get medical help.",
-    "Never mix the concentrates.",
+    marked("Wear goggles and gloves at the jugs. In the eyes: rinse for at least 15 minutes and get medical help."),
+    marked("Never mix the concentrates."),
 )
 # What the summary says already.
 _SAID_ELSEWHERE = ("timetable_carried",)
@@ -165,7 +167,7 @@ def _of_upkeep(message: Message, items: Sequence[Mapping[str, Any]]) -> Message:
     table, _, rest = message.path.partition(".")
     number = rest.partition(".")[0]
     if table == "item" and number.isdigit() and int(number) <= len(items):
-        name = str(items[int(number) - 1]["parameter"]).capitalize()
+        name = capitalized(str(items[int(number) - 1]["parameter"]))
         return Message(f"{name}: {message.text}", "", message.code)
     return Message(message.text, "", message.code)
 
@@ -180,8 +182,8 @@ def _view(answer: TimetableAnswer, given: tuple[Given, ...], usual: Usual, clock
         lanes=timetable_rows.lanes(answer, given),
         quiet=tuple((hours.start, hours.end) for hours in answer.question.quiet),
         hazards=tuple(dict.fromkeys(line for one in given for line in one.hazards)),
-        cautions=CAUTIONS,
-        rules=RULES,
+        cautions=say_all(CAUTIONS),
+        rules=say_all(RULES),
         remarks=(
             *timetable_rows.nearest_lines(answer),
             *(words.sentence(reason) for reason in answer.remarks if reason.code not in _SAID_ELSEWHERE),

@@ -11,6 +11,7 @@ from evenwater.engine.reader import Field
 from evenwater.engine.timetable_intake import DOSES, KEEP_APART
 from evenwater.engine.timetable_question import APART_BETTER_MIN, APART_MIN, DAY_MIN
 from evenwater.screens.views import Message
+from evenwater.wording import say
 
 Values = Mapping[str, Typed]
 
@@ -61,7 +62,7 @@ def clock_minute(text: str) -> int | Message | None:
         return None
     found = _CLOCK.fullmatch(clean)
     if found is None:
-        return Message(f"“{clean}” is not a clock time. Write it like 22:00.", code="not_a_clock")
+        return Message(say("“{clean}” is not a clock time. Write it like 22:00.", clean=clean), code="not_a_clock")
     return DAY_MIN if found[1] is None else 60 * int(found[1]) + int(found[2])
 
 
@@ -97,7 +98,9 @@ class Wishes:
     def not_before(self, parameter: str) -> str:
         """Return the hours before the first dose of one pump, or nothing."""
         minute = clock_minute(self.of(parameter, FIRST_AT).text)
-        return f"00:00 to {clock(minute)}" if isinstance(minute, int) and 0 < minute < DAY_MIN else ""
+        return (
+            say("00:00 to {minute}", minute=clock(minute)) if isinstance(minute, int) and 0 < minute < DAY_MIN else ""
+        )
 
 
 def read(system: Values, pumps: Mapping[str, Values]) -> Wishes:
@@ -122,16 +125,17 @@ def read(system: Values, pumps: Mapping[str, Values]) -> Wishes:
         if isinstance(found, Message):
             faults.append(Message(found.text, name, found.code))
     if isinstance(begin, int) and end is None:
-        faults.append(Message("Write when the quiet hours end as well.", QUIET_TO, "half_quiet"))
+        faults.append(Message(say("Write when the quiet hours end as well."), QUIET_TO, "half_quiet"))
     elif isinstance(end, int) and begin is None:
-        faults.append(Message("Write when the quiet hours begin as well.", QUIET_FROM, "half_quiet"))
+        faults.append(Message(say("Write when the quiet hours begin as well."), QUIET_FROM, "half_quiet"))
     elif isinstance(begin, int) and isinstance(end, int):
         lasts = (end - begin) % DAY_MIN
         if lasts:
+            # As the engine reads hours, in every language.
             quiet, open_min = f"{clock(begin)} to {clock(end)}", DAY_MIN - lasts
         else:
             faults.append(
-                Message("Quiet hours that end when they begin leave nothing of the day.", QUIET_TO, "all_quiet")
+                Message(say("Quiet hours that end when they begin leave nothing of the day."), QUIET_TO, "all_quiet")
             )
     for parameter, values in pumps.items():
         found = clock_minute(values.get(FIRST_AT, Typed("")).text)

@@ -5,8 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from typing import Any
 
-from evenwater.engine.quantities import figure
-from evenwater.screens.shown import about, dose, span, with_unit
+from evenwater.screens.shown import about, dose, figure, span, with_unit
+from evenwater.screens.terms import listed
+from evenwater.wording import marked, say, say_all, say_many
 
 Params = Mapping[str, Any]
 
@@ -24,142 +25,230 @@ def quoted(name: str) -> str:
 def _all(names: tuple[str, ...]) -> str:
     """Join names as a sentence does: “a”, “b” and “c”."""
     said = [quoted(name) for name in names]
-    return " and ".join(filter(None, (", ".join(said[:-1]), said[-1])))
+    return listed(said)
 
 
 def _doses(count: int) -> str:
-    return "one dose a day" if count == 1 else f"{count} doses a day"
+    return say_many("one dose a day", "{n} doses a day", count)
 
 
 def _number(p: Params) -> str:
-    return _doses(p["fewest"]) if p["fewest"] == p["most"] else f"{p['fewest']} to {p['most']} doses a day"
+    return (
+        _doses(p["fewest"])
+        if p["fewest"] == p["most"]
+        else say("{fewest} to {most} doses a day", fewest=p["fewest"], most=p["most"])
+    )
 
 
 def _would_do(p: Params) -> str:
-    return f"Choose {_doses(p['would_do'])}" if p["would_do"] else ""
+    return say("Choose {would_do}", would_do=_doses(p["would_do"])) if p["would_do"] else ""
 
 
 def _smallest(p: Params) -> str:
     least = max(p["smallest_ml"], p["step_ml"])
-    head = (
-        f"In {_doses(p['fewest'])} the smaller doses of {quoted(p['name'])} would be {dose(p['small_ml'])}, below the {dose(least)} "
-        "it gives accurately."
+    head = say(
+        "In {fewest} the smaller doses of {name} would be {small}, below the {least} it gives accurately.",
+        fewest=_doses(p["fewest"]),
+        name=quoted(p["name"]),
+        small=dose(p["small_ml"]),
+        least=dose(least),
     )
     return (
-        f"{head} {_would_do(p)}, or a weaker stock." if p["would_do"] else f"{head} Use a weaker stock or a finer pump."
+        say("{head} {would_do}, or a weaker stock.", head=head, would_do=_would_do(p))
+        if p["would_do"]
+        else say("{head} Use a weaker stock or a finer pump.", head=head)
     )
 
 
 def _largest(p: Params) -> str:
-    head = (
-        f"In {_doses(p['most'])} a dose of {quoted(p['name'])} would be {dose(p['large_ml'])}, more than the {dose(p['largest_ml'])} "
-        "it may be."
+    head = say(
+        "In {most} a dose of {name} would be {large}, more than the {largest} it may be.",
+        most=_doses(p["most"]),
+        name=quoted(p["name"]),
+        large=dose(p["large_ml"]),
+        largest=dose(p["largest_ml"]),
     )
-    return f"{head} {_would_do(p)}, or a stronger stock." if p["would_do"] else f"{head} Use a stronger stock."
+    return (
+        say("{head} {would_do}, or a stronger stock.", head=head, would_do=_would_do(p))
+        if p["would_do"]
+        else say("{head} Use a stronger stock.", head=head)
+    )
 
 
 def _between(p: Params) -> str:
-    head = f"No dose of {quoted(p['name'])} is both {dose(max(p['smallest_ml'], p['step_ml']))} or more and {dose(p['largest_ml'])} or less with {_number(p)}."
-    return f"{head} {_would_do(p)}." if p["would_do"] else f"{head} Use a finer pump or another stock."
+    head = say(
+        "No dose of {name} is both {smallest} or more and {largest} or less with {number}.",
+        name=quoted(p["name"]),
+        smallest=dose(max(p["smallest_ml"], p["step_ml"])),
+        largest=dose(p["largest_ml"]),
+        number=_number(p),
+    )
+    return f"{head} {_would_do(p)}." if p["would_do"] else say("{head} Use a finer pump or another stock.", head=head)
 
 
 def _none(p: Params) -> str:
     """Begin a refusal: certain where the search went through all there is, and careful where it did not."""
-    return f"No timetable of {_all(p['names'])} {'keeps' if p['proved'] else 'was found that keeps'} all wishes."
+    return say(
+        "No timetable of {names} {keeps} all wishes.",
+        names=_all(p["names"]),
+        keeps=say("keeps") if p["proved"] else say("was found that keeps"),
+    )
 
 
 def _apart(p: Params) -> str:
-    pair = f"{quoted(p['first'])} and {quoted(p['second'])}"
+    pair = say("{first} and {second}", first=quoted(p["first"]), second=quoted(p["second"]))
     if p["widest_min"] < 1:
-        return f"{_none(p)} Only if {pair} need not stay {minutes(p['minutes'])} apart is there one."
-    return f"{_none(p)} With {minutes(p['widest_min'])} between {pair} instead of {minutes(p['minutes'])} there is one."
+        return say(
+            "{none} Only if {pair} need not stay {minutes} apart is there one.",
+            none=_none(p),
+            pair=pair,
+            minutes=minutes(p["minutes"]),
+        )
+    return say(
+        "{none} With {widest} between {pair} instead of {minutes} there is one.",
+        none=_none(p),
+        widest=minutes(p["widest_min"]),
+        pair=pair,
+        minutes=minutes(p["minutes"]),
+    )
 
 
 _WISHES = {
-    "apart": "the time that doses stay apart",
-    "quiet": "the quiet hours",
-    "doses": "the doses a day",
-    "one_at_a_time": "only one pump at a time",
-    "closest": "how near the doses of one pump may come",
+    "apart": marked("the time that doses stay apart"),
+    "quiet": marked("the quiet hours"),
+    "doses": marked("the doses a day"),
+    "one_at_a_time": marked("only one pump at a time"),
+    "closest": marked("how near the doses of one pump may come"),
 }
 
 
 def _together(p: Params) -> str:
-    wishes = [_WISHES[name] for name in p["wishes"]]
+    wishes = [say_all(_WISHES[name]) for name in p["wishes"]]
     if not wishes:
-        return f"{_none(p)} They run too long for one day. Use stronger stocks or faster pumps."
+        return say("{none} They run too long for one day. Use stronger stocks or faster pumps.", none=_none(p))
     if len(wishes) == 1:
-        return f"{_none(p)} In the way: {wishes[0]}. Leaving it out alone is not enough: use stronger stocks or faster pumps as well."
-    said = " and ".join(filter(None, (", ".join(wishes[:-1]), wishes[-1])))
-    return f"{_none(p)} These stand in the way together: {said}. Give way in two of them."
+        return say(
+            "{none} In the way: {wishes}. Leaving it out alone is not enough: use stronger stocks or faster pumps as well.",
+            none=_none(p),
+            wishes=wishes[0],
+        )
+    said = say(" and ").join(filter(None, (", ".join(wishes[:-1]), wishes[-1])))
+    return say("{none} These stand in the way together: {said}. Give way in two of them.", none=_none(p), said=said)
 
 
 SENTENCES: dict[str, Callable[[Params], str]] = {
-    "timetable_no_pumps": lambda p: "Add a pump, with what it gives in a day and its flow.",
-    "timetable_too_many": lambda p: (
-        f"These are {p['count']} pumps; {p['most']} can be planned together. Leave some out."
+    "timetable_no_pumps": lambda p: say("Add a pump, with what it gives in a day and its flow."),
+    "timetable_too_many": lambda p: say(
+        "These are {count} pumps; {most} can be planned together. Leave some out.", count=p["count"], most=p["most"]
     ),
-    "timetable_figure": lambda p: f"{quoted(p['what'])}: one of the figures cannot be. Write them again.",
-    "timetable_same_name": lambda p: f"Two pumps are called {quoted(p['name'])}. Give each a name of its own.",
-    "timetable_which_pump": lambda p: f"No pump is called {quoted(p['text'])}. There are: {_all(p['choices'])}.",
-    "timetable_hours": lambda p: (
-        f"{quoted(p['text'])} are no hours. Write them like 22:00 to 07:00, several with a comma between them."
+    "timetable_figure": lambda p: say(
+        "{what}: one of the figures cannot be. Write them again.", what=quoted(p["what"])
     ),
-    "timetable_numbers": lambda p: (
-        f"For {quoted(p['name'])} {_doses(p['doses'])} are wished for, and {p['fewest']} to {p['most']} are allowed. Correct one of the "
-        "three."
+    "timetable_same_name": lambda p: say(
+        "Two pumps are called {name}. Give each a name of its own.", name=quoted(p["name"])
     ),
-    "timetable_apart_itself": lambda p: f"{quoted(p['name'])} cannot be kept apart from itself. Name two pumps.",
-    "timetable_apart_least": lambda p: (
-        f"{quoted(p['first'])} and {quoted(p['second'])} fall out when they meet in the water. Keep them {minutes(p['least'])} apart or more, "
-        f"not {minutes(p['minutes'])}."
+    "timetable_which_pump": lambda p: say(
+        "No pump is called {text}. There are: {choices}.", text=quoted(p["text"]), choices=_all(p["choices"])
     ),
-    "timetable_step": lambda p: (
-        f"{quoted(p['name'])} gives {about(p['per_day_ml'])} a day, less than one step of {dose(p['step_ml'])}. Use a weaker stock or "
-        "a finer pump."
+    "timetable_hours": lambda p: say(
+        "{text} are no hours. Write them like 22:00 to 07:00, several with a comma between them.",
+        text=quoted(p["text"]),
     ),
-    "timetable_pump_share": lambda p: (
-        f"{quoted(p['name'])} is to give {about(p['per_day_ml'])} a day, and can give {about(p['most_ml'])} in "
-        f"{with_unit(figure(100.0 * p['share'], 1), '%')} of the time. Use a stronger stock or a faster pump."
+    "timetable_numbers": lambda p: say(
+        "For {name} {doses} are wished for, and {fewest} to {most} are allowed. Correct one of the three.",
+        name=quoted(p["name"]),
+        doses=_doses(p["doses"]),
+        fewest=p["fewest"],
+        most=p["most"],
+    ),
+    "timetable_apart_itself": lambda p: say(
+        "{name} cannot be kept apart from itself. Name two pumps.", name=quoted(p["name"])
+    ),
+    "timetable_apart_least": lambda p: say(
+        "{first} and {second} fall out when they meet in the water. Keep them {least} apart or more, not {minutes}.",
+        first=quoted(p["first"]),
+        second=quoted(p["second"]),
+        least=minutes(p["least"]),
+        minutes=minutes(p["minutes"]),
+    ),
+    "timetable_step": lambda p: say(
+        "{name} gives {per_day} a day, less than one step of {step}. Use a weaker stock or a finer pump.",
+        name=quoted(p["name"]),
+        per_day=about(p["per_day_ml"]),
+        step=dose(p["step_ml"]),
+    ),
+    "timetable_pump_share": lambda p: say(
+        "{name} is to give {per_day} a day, and can give {most} in {share} of the time. Use a stronger stock or a faster pump.",
+        name=quoted(p["name"]),
+        per_day=about(p["per_day_ml"]),
+        most=about(p["most_ml"]),
+        share=with_unit(figure(100.0 * p["share"], 1), "%"),
     ),
     "timetable_smallest": _smallest,
     "timetable_largest": _largest,
     "timetable_between": _between,
     "timetable_apart": _apart,
     "timetable_quiet": lambda p: (
-        f"{_none(p)} The quiet hours leave {span(p['open_min'] / 1440.0)} of the day; without them there is one. Shorten them."
+        say(
+            "{none} The quiet hours leave {open} of the day; without them there is one. Shorten them.",
+            none=_none(p),
+            open=span(p["open_min"] / 1440.0),
+        )
         if p["open_min"]
-        else f"{_none(p)} The quiet hours leave nothing of the day. Shorten them."
+        else say("{none} The quiet hours leave nothing of the day. Shorten them.", none=_none(p))
     ),
-    "timetable_doses": lambda p: f"{_none(p)} With {_doses(p['would_do'])} at most there is one.",
-    "timetable_one_at_a_time": lambda p: f"{_none(p)} There is one when two pumps may run together.",
-    "timetable_closest": lambda p: (
-        f"{_none(p)} There is one when doses of {quoted(p['name'])} may come nearer than {minutes(p['minutes'])}."
+    "timetable_doses": lambda p: say(
+        "{none} With {would_do} at most there is one.", none=_none(p), would_do=_doses(p["would_do"])
+    ),
+    "timetable_one_at_a_time": lambda p: say("{none} There is one when two pumps may run together.", none=_none(p)),
+    "timetable_closest": lambda p: say(
+        "{none} There is one when doses of {name} may come nearer than {minutes}.",
+        none=_none(p),
+        name=quoted(p["name"]),
+        minutes=minutes(p["minutes"]),
     ),
     "timetable_together": _together,
-    "timetable_disagrees": lambda p: (
+    "timetable_disagrees": lambda p: say(
         "The second reckoning does not agree with this timetable, so none is given. Please keep this question and report it."
     ),
-    "timetable_other_number": lambda p: (
-        f"{quoted(p['name'])} gets {_doses(p['given'])} instead of the {p['wished']} wished for, which its other wishes leave no room for."
+    "timetable_other_number": lambda p: say(
+        "{name} gets {given} instead of the {wished} wished for, which its other wishes leave no room for.",
+        name=quoted(p["name"]),
+        given=_doses(p["given"]),
+        wished=p["wished"],
     ),
-    "timetable_uneven": lambda p: (
-        f"The doses of {quoted(p['name'])} could not be spaced evenly: they come {minutes(p['shortest_min'])} to "
-        f"{minutes(p['longest_min'])} apart."
+    "timetable_uneven": lambda p: say(
+        "The doses of {name} could not be spaced evenly: they come {shortest} to {longest} apart.",
+        name=quoted(p["name"]),
+        shortest=minutes(p["shortest_min"]),
+        longest=minutes(p["longest_min"]),
     ),
-    "timetable_bunched": lambda p: (
-        f"All doses of {quoted(p['name'])} come within {span(p['lasts_min'] / 1440.0)} of the {span(p['open_min'] / 1440.0)} in which it may run, so the "
-        "water rises in that time. Fewer minutes apart, or shorter quiet hours, would spread them."
+    "timetable_bunched": lambda p: say(
+        "All doses of {name} come within {lasts} of the {open} in which it may run, so the water rises in that time. Fewer minutes apart, or shorter quiet hours, would spread them.",
+        name=quoted(p["name"]),
+        lasts=span(p["lasts_min"] / 1440.0),
+        open=span(p["open_min"] / 1440.0),
     ),
     "timetable_carried": lambda p: (
-        f"What {quoted(p['name'])} gives in a day is no multiple of its step, so on {p['extra']} of {p['days']} days the first dose is "
-        f"{dose(p['step_ml'])} more. The sum is then exact."
+        say(
+            "What {name} gives in a day is no multiple of its step, so on {extra} of {days} days the first dose is {step} more. The sum is then exact.",
+            name=quoted(p["name"]),
+            extra=p["extra"],
+            days=p["days"],
+            step=dose(p["step_ml"]),
+        )
         if p["days"] <= 31
-        else f"What {quoted(p['name'])} gives in a day is no multiple of its step. What is left is carried on: on some days the first "
-        f"dose is {dose(p['step_ml'])} more."
+        else say(
+            "What {name} gives in a day is no multiple of its step. What is left is carried on: on some days the first dose is {step} more.",
+            name=quoted(p["name"]),
+            step=dose(p["step_ml"]),
+        )
     ),
-    "timetable_rather_further": lambda p: (
-        f"{quoted(p['first'])} and {quoted(p['second'])} come {minutes(p['minutes'])} apart at the nearest; {minutes(p['better'])} "
-        "are better. Fewer doses make room."
+    "timetable_rather_further": lambda p: say(
+        "{first} and {second} come {minutes} apart at the nearest; {better} are better. Fewer doses make room.",
+        first=quoted(p["first"]),
+        second=quoted(p["second"]),
+        minutes=minutes(p["minutes"]),
+        better=minutes(p["better"]),
     ),
 }

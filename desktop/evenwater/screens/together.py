@@ -24,8 +24,10 @@ from evenwater.engine.upkeep_balance import amount, used_up
 from evenwater.screens import exchange_given, foods_given, together_sources, words
 from evenwater.screens.exchange_given import ASSUMED, Given
 from evenwater.screens.shown import span
+from evenwater.screens.terms import capitalized, term
 from evenwater.screens.timetable_given import FollowedPlan
 from evenwater.screens.together_sources import Ramp, Tank
+from evenwater.wording import say
 
 DAYS_AHEAD = 30.0
 # What was tested longer ago says nothing of today; common practice, no source.
@@ -115,7 +117,7 @@ class _Gathering:
         tank = Tank(self._catalogue, exchange.water, exchange.volume_l, self._now)
         ramps = tuple(self._ramps())
         kept = together_sources.upkeep_of(self._asked.upkeep, ramps, tank)
-        self._left_out += [LeftOut(f"The upkeep is not counted. {said}", True) for said in kept.against]
+        self._left_out += [LeftOut(say("The upkeep is not counted. {said}", said=said), True) for said in kept.against]
         uses = self._uses(exchange)
         sources = (*self._corrections(ramps, tank), *kept.sources, *self._foods(uses, tank))
         gone = used_up(uses, tank.water)
@@ -157,7 +159,7 @@ class _Gathering:
             if table == "value" and number.isdigit():
                 name = raw["value"][int(number) - 1]["parameter"]
                 bad_rows.add(name)
-                self._left_out.append(LeftOut(f"{name.capitalize()}: {words.sentence(reason)}", True))
+                self._left_out.append(LeftOut(f"{capitalized(name)}: {words.sentence(reason)}", True))
             else:
                 tables.add(table)
                 self._left_out.append(LeftOut(words.sentence(reason), True))
@@ -188,17 +190,23 @@ class _Gathering:
         """Yield the corrections that run; what stands on the sheet takes the place of a plan for the same value."""
         standing = None if self._asked.standing is None else together_sources.standing(self._asked.standing)
         for plan in self._asked.plans:
-            head = f"Plan {plan.plan_id} for {plan.parameter}"
+            head = say("Plan {plan_id} for {parameter}", plan_id=plan.plan_id, parameter=term(plan.parameter))
             kept = plan.kept
             question = None if kept is None else intake.correction(kept.question, self._catalogue, kept.course.started)
             if kept is None or not isinstance(question, CorrectionQuestion):
-                self._left_out.append(LeftOut(f"{head} cannot be read. End it on the Correct sheet.", True))
+                self._left_out.append(
+                    LeftOut(say("{head} cannot be read. End it on the Correct sheet.", head=head), True)
+                )
                 continue
             replaced = standing is not None and standing.parameter.name == plan.parameter
             if plan.state == STOP and not replaced:
-                self._against.append(f"{head} must not be followed on. {plan.said}".strip())
+                self._against.append(
+                    say("{head} must not be followed on. {plan_said}", head=head, plan_said=plan.said).strip()
+                )
             elif plan.state == ENDED and not replaced:
-                self._left_out.append(LeftOut(f"{head} is over. {plan.said}".strip(), True))
+                self._left_out.append(
+                    LeftOut(say("{head} is over. {plan_said}", head=head, plan_said=plan.said).strip(), True)
+                )
             yield together_sources.followed(
                 plan.plan_id, kept.course, kept.volume_l, question, 0.0 if replaced else math.inf
             )
@@ -214,10 +222,15 @@ class _Gathering:
         foods = self._asked.given.foods
         fed = foods_given.additions(foods, self._catalogue, tank.water, tank.volume_l)
         for name in foods_given.unread(foods, self._catalogue, tank.water):
-            self._left_out.append(LeftOut(f"“{name}” cannot be read and is not counted. See the Foods sheet.", True))
+            self._left_out.append(
+                LeftOut(say("“{name}” cannot be read and is not counted. See the Foods sheet.", name=term(name)), True)
+            )
         found = dict.fromkeys(each.parameter for each in fed if each.parameter in uses)
         if found:
-            said = f"What the foods do to {' and '.join(found)} is in what is used already, which was found by testing."
+            said = say(
+                "What the foods do to {found} is in what is used already, which was found by testing.",
+                found=say(" and ").join(found),
+            )
             self._left_out.append(LeftOut(said))
         return together_sources.of_foods(fed, uses, self._catalogue)
 
@@ -241,7 +254,9 @@ class _Gathering:
             if then is None:
                 if p.name not in moved_by_any and use == 0.0:
                     continue
-                self._left_out.append(LeftOut(f"{p.name.capitalize()}: no reading, so only its change is known."))
+                self._left_out.append(
+                    LeftOut(say("{name}: no reading, so only its change is known.", name=capitalized(p.name)))
+                )
                 missing.add(p.name)
                 at = p.canonical(p.natural)
                 found.append(Moved(p, p.display_unit, at, at, use=use))
@@ -270,16 +285,20 @@ class _Gathering:
             # The salinity of the system's record is what its water is held at.
             if row["read_from"] != ASSUMED and p.kind != "salinity":
                 self._left_out.append(
-                    LeftOut(f"{p.name.capitalize()}: nobody said when it was tested; it is taken for now's.")
+                    LeftOut(
+                        say("{name}: nobody said when it was tested; it is taken for now's.", name=capitalized(p.name))
+                    )
                 )
             return then
         age = self._now - at
         if read_at is not None and (self._now - read_at) / _DAY > p.stale_days:
-            said = f"{p.name.capitalize()}: the reading is {span((self._now - read_at) / _DAY)} old."
+            said = say(
+                "{name}: the reading is {now} old.", name=capitalized(p.name), now=span((self._now - read_at) / _DAY)
+            )
             if age > OLDEST:
-                self._left_out.append(LeftOut(f"{said} Only its change is known until it is tested."))
+                self._left_out.append(LeftOut(say("{said} Only its change is known until it is tested.", said=said)))
                 return None
-            self._left_out.append(LeftOut(f"{said} Test it again."))
+            self._left_out.append(LeftOut(say("{said} Test it again.", said=said)))
         given = tuple(self._given(p, at, sources))
         return replace(then, now=carried_forward(exchange, replace(then, now=value), age / _DAY, sources, given))
 

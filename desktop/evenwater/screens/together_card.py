@@ -3,33 +3,47 @@
 from __future__ import annotations
 
 from collections.abc import Iterator, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import datetime, timedelta
 
+from evenwater.engine import quantities
 from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.foods_question import Food
-from evenwater.engine.quantities import Typed, Water, figure, significant
+from evenwater.engine.quantities import Typed, Water
 from evenwater.engine.stock import Additive, Dissolved
 from evenwater.engine.together_answer import Outlook, TogetherAnswer
 from evenwater.engine.upkeep import UpkeepDose
-from evenwater.screens import correct, foods_given, foods_jug, plan_id, together_view, words
+from evenwater.screens import correct, foods_given, foods_jug, together_code, together_view, words
 from evenwater.screens.answer import BOTTLE
 from evenwater.screens.names import shown_name
-from evenwater.screens.shown import Shown, about, date_time, date_words, dose, every, seconds, with_unit
-from evenwater.screens.timetable_card import EMERGENCY, RULES, SHEET_WINS
+from evenwater.screens.shown import (
+    Shown,
+    about,
+    date_time,
+    date_words,
+    days_words,
+    dose,
+    every,
+    seconds,
+    significant,
+    with_unit,
+)
+from evenwater.screens.terms import capitalized, term, terms
+from evenwater.screens.timetable_card import EMERGENCY, SHEET_WINS, rules
 from evenwater.screens.timetable_given import BOTTLE_NAME, pairs
 from evenwater.screens.timetable_wishes import USUAL_APART_MIN
 from evenwater.screens.together import Together
 from evenwater.screens.together_sources import Ramp, Tank
 from evenwater.screens.together_words import held
 from evenwater.screens.views import DoseRow
+from evenwater.wording import marked, say, say_all
 
 Values = Mapping[str, Typed]
 
 # What a tank uses changes; common practice, no source.
 _LONGEST = timedelta(days=30)
 _ONE_DAY = timedelta(days=1)
-DRAFT = "Draft, not to be followed"
+DRAFT = marked("Draft, not to be followed")
 
 
 @dataclass(frozen=True)
@@ -56,21 +70,22 @@ class TogetherPage:
     expected: tuple[str, ...]
     plans: tuple[str, ...]
     draft: tuple[str, ...] = ()
-    rules: tuple[str, ...] = RULES
+    rules: tuple[str, ...] = field(default_factory=rules)
 
 
 @dataclass(frozen=True)
 class _Pumped:
-    """One pump: what it gives for which value, and what its row says."""
+    """One pump: what it gives for which value, what its row says, and ``figures`` that tell its setting from another."""
 
     parameter: str
     additive: Additive
     most_ml: float
     row: DoseRow
+    figures: together_code.Figures
 
     @property
     def name(self) -> str:
-        return self.additive.tall_man if isinstance(self.additive, Dissolved) else BOTTLE_NAME
+        return term(self.additive.tall_man) if isinstance(self.additive, Dissolved) else say(BOTTLE_NAME)
 
 
 def page(
@@ -109,58 +124,60 @@ def page(
     rows = tuple(each.row for each in sorted(pumped, key=lambda each: list(catalogue.parameters).index(each.parameter)))
     eaten = tuple(_fed(values, food) for values, food in fed)
     until, because = _valid(answer, ramps, now)
-    set_by_hand = tuple(f"{row.when}|{row.dose}|{row.additive}|{row.setting}" for row in (*rows, *eaten))
     return TogetherPage(
-        title="Everything that runs",
-        system=shown_name(system, "Unnamed system"),
-        volume=f"Net volume {correct.volume_words(system).replace(' net', '', 1)}.",
-        code=plan_id.together_code((*set_by_hand, *water)),
-        issued=f"Issued {date_words(now)} {now:%H:%M}",
-        replace="Replace this card when its code changes.",
-        valid_until=f"Valid until {date_words(until)}",
+        title=say('Everything that runs'),
+        system=shown_name(system, say('Unnamed system')),
+        volume=correct.volume_sentence(system),
+        code=together_code.code((each.figures for each in pumped), fed, answer),
+        issued=say('Issued {date_words} {clock}', date_words=date_words(now), clock=f'{now:%H:%M}'),
+        replace=say('Replace this card when its code changes.'),
+        valid_until=say('Valid until {until}', until=date_words(until)),
         because=because,
         cautions=_cautions(pumped),
-        emergency=EMERGENCY,
+        emergency=say(EMERGENCY),
         rows=rows,
         foods=eaten,
         water=water,
         separation=_separation(pumped),
         maxima=tuple(
-            f"Never more than {dose(each.most_ml)} of {each.name} for {each.parameter} in 24 hours, all doses together."
+            say("Never more than {most} of {each} for {parameter} in 24 hours, all doses together.", most=dose(each.most_ml), each=term(each.name), parameter=term(each.parameter))
             for each in pumped
         ),
         stop=tuple(_stop(answer, pumped, ramps, now)),
         tests=tuple(_tests(found, answer, ramps, now)),
         expected=tuple(_expected(answer, now)),
         plans=tuple(
-            f"The doses of {ramp.parameter.name} are those of plan {ramp.plan_id} until {date_time(ramp.course.ends_at.astimezone(now.tzinfo))}; "
-            "they make good the daily use as well. Then its upkeep begins: make this card again."
+            say("The doses of {parameter} are those of plan {plan_id} until {ends_at}; they make good the daily use as well. Then its upkeep begins: make this card again.", parameter=term(ramp.parameter.name), plan_id=ramp.plan_id, ends_at=date_time(ramp.course.ends_at.astimezone(now.tzinfo)))
             for ramp in ramps
         ),
         draft=tuple(_against(found, foods, now)),
     )  # fmt: skip
 
 
-# What is given
-
-
 def _upkeep(found: Together) -> Iterator[_Pumped]:
     for each in () if found.upkeep is None else found.upkeep.doses:
         if each.dose_ml > 0.0:
-            pump = each.item.pump.name.strip() or f"Pump for {each.item.parameter.name}"
-            setting = (
-                f"{pump}: runs {seconds(each.run_time_s)} each time. {_sums(each.in_24_hours_ml)}{_empty(each, found)}"
+            pump = each.item.pump.name.strip() or say("Pump for {parameter}", parameter=term(each.item.parameter.name))
+            setting = say(
+                "{pump}: runs {run_time} each time. {in_24_hours}{each}",
+                pump=pump,
+                run_time=seconds(each.run_time_s),
+                in_24_hours=_sums(each.in_24_hours_ml),
+                each=_empty(each, found),
             )
             name, additive = each.item.parameter.name, each.item.additive
-            when = f"{name.capitalize()} upkeep, {every(each.per_day)}"
+            when = say("{name} upkeep, {per_day}", name=capitalized(name), per_day=every(each.per_day))
             row = DoseRow(when, dose(each.dose_ml), _named(additive), setting + _strength(additive))
-            yield _Pumped(name, additive, each.in_24_hours_ml, row)
+            yield _Pumped(name, additive, each.in_24_hours_ml, row, together_code.of_upkeep(each))
 
 
 def _empty(each: UpkeepDose, found: Together) -> str:
     if each.empty_at is None or found.upkeep is None:
         return ""
-    return f" A full jug lasts until {date_words(each.empty_at.astimezone(found.upkeep.question.now.tzinfo))}."
+    return say(
+        " A full jug lasts until {empty_at}.",
+        empty_at=date_words(each.empty_at.astimezone(found.upkeep.question.now.tzinfo)),
+    )
 
 
 def _ramps(ramps: Sequence[Ramp]) -> Iterator[_Pumped]:
@@ -168,18 +185,36 @@ def _ramps(ramps: Sequence[Ramp]) -> Iterator[_Pumped]:
         course, name = ramp.course, ramp.parameter.name
         in_24_hours = round(course.dose_ml * course.per_day, 9)
         run = seconds(course.dose_ml / ramp.pump.flow_ml_per_min * 60.0)
-        setting = f"{ramp.pump.name.strip() or f'Pump for {name}'}: runs {run} each time. {_sums(in_24_hours)}"
-        when = f"{name.capitalize()}, {every(course.per_day)}\nPlan {ramp.plan_id}"
+        setting = say(
+            "{pump}: runs {run} each time. {in_24_hours}",
+            pump=ramp.pump.name.strip() or say("Pump for {name}", name=term(name)),
+            run=run,
+            in_24_hours=_sums(in_24_hours),
+        )
+        when = say(
+            "{name}, {per_day}\nPlan {plan_id}",
+            name=capitalized(name),
+            per_day=every(course.per_day),
+            plan_id=ramp.plan_id,
+        )
         row = DoseRow(when, dose(course.dose_ml), _named(ramp.additive), setting + _strength(ramp.additive))
-        yield _Pumped(name, ramp.additive, course.never_more_ml, row)
+        yield _Pumped(name, ramp.additive, course.never_more_ml, row, together_code.of_ramp(ramp))
 
 
 def _sums(in_24_hours_ml: float) -> str:
-    return f"{about(in_24_hours_ml / 24.0)} per hour, {dose(in_24_hours_ml)} in 24 hours."
+    return say(
+        "{in_24_hours} per hour, {in_24_hours_2} in 24 hours.",
+        in_24_hours=about(in_24_hours_ml / 24.0),
+        in_24_hours_2=dose(in_24_hours_ml),
+    )
 
 
 def _named(additive: Additive) -> str:
-    return additive.tall_man if isinstance(additive, Dissolved) else BOTTLE_NAME[:1].upper() + BOTTLE_NAME[1:]
+    return (
+        term(additive.tall_man)
+        if isinstance(additive, Dissolved)
+        else say(BOTTLE_NAME)[:1].upper() + say(BOTTLE_NAME)[1:]
+    )
 
 
 def _strength(additive: Additive) -> str:
@@ -187,9 +222,11 @@ def _strength(additive: Additive) -> str:
         return ""
     litres = with_unit(significant(additive.made_up_l, 3), "L")
     if additive.saturated:
-        return f" In the jug: clear saturated solution, {litres}."
-    said = " and ".join(f"{with_unit(significant(p.grams, 4), 'g')} {p.chemical.tall_man}" for p in additive.portions)
-    return f" In the jug: {said} made up to {litres}."
+        return say(" In the jug: clear saturated solution, {litres}.", litres=litres)
+    said = say(" and ").join(
+        f"{with_unit(significant(p.grams, 4), 'g')} {term(p.chemical.tall_man)}" for p in additive.portions
+    )
+    return say(" In the jug: {said} made up to {litres}.", said=said, litres=litres)
 
 
 def _food(values: Values, catalogue: Catalogue, water: Water) -> object:
@@ -198,23 +235,33 @@ def _food(values: Values, catalogue: Catalogue, water: Water) -> object:
 
 def _fed(values: Values, food: Food) -> DoseRow:
     kept = foods_jug.kept(values)
-    cold = "Keep it cold." if foods_given.text_of(values, "cold") == foods_given.YES else ""
+    cold = say("Keep it cold.") if foods_given.text_of(values, "cold") == foods_given.YES else ""
     last = (
-        f"Use it until {foods_jug.day_words(kept.last_day)}, then throw it away." if kept.last_day is not None else ""
+        say("Use it until {last_day}, then throw it away.", last_day=foods_jug.day_words(kept.last_day))
+        if kept.last_day is not None
+        else ""
     )
-    rest = " ".join(filter(None, (cold, last, "Never make up a missed feeding.")))
-    amount = dose(float(significant(food.per_day_ml, 6)))
-    return DoseRow("Food, in a day", amount, foods_given.name_of(values), rest)
+    rest = " ".join(filter(None, (cold, last, say("Never make up a missed feeding."))))
+    amount = dose(float(quantities.significant(food.per_day_ml, 6)))
+    return DoseRow(say("Food, in a day"), amount, foods_given.name_of(values), rest)
 
 
 def _water(answer: TogetherAnswer) -> Iterator[str]:
     pair = answer.question.tank.pair
     if pair.out_l <= 0.0 and pair.in_l <= 0.0:
         return
-    yield f"Old water out: {about(1000.0 * pair.out_l)} per day. New water in: {about(1000.0 * pair.in_l)} per day."
+    yield say(
+        "Old water out: {out} per day. New water in: {in_} per day.",
+        out=about(1000.0 * pair.out_l),
+        in_=about(1000.0 * pair.in_l),
+    )
     salinity = significant(answer.question.tank.new_salinity, 3)
-    alike = "Both pumps are matched; when one stops, stop the other." if pair.out_l == pair.in_l else "Watch the level."
-    yield f"{alike} New water has a salinity of {with_unit(salinity, 'ppt')}."
+    alike = (
+        say("Both pumps are matched; when one stops, stop the other.")
+        if pair.out_l == pair.in_l
+        else say("Watch the level.")
+    )
+    yield say("{alike} New water has a salinity of {salinity}.", alike=alike, salinity=with_unit(salinity, "ppt"))
 
 
 # What goes with it
@@ -228,25 +275,30 @@ def _cautions(pumped: Sequence[_Pumped]) -> tuple[str, ...]:
         additive = each.additive
         portions = additive.portions if isinstance(additive, Dissolved) else ()
         hazards = [
-            f"{p.chemical.signal_word or 'Caution'}, {p.chemical.name}: {', '.join(p.chemical.statements)}."
+            f"{term(p.chemical.signal_word) or say('Caution')}, {term(p.chemical.name)}: {', '.join(terms(p.chemical.statements))}."
             for p in portions
             if p.chemical.statements
         ]
-        handling = additive.cautions if isinstance(additive, Dissolved) else BOTTLE
+        handling = terms(additive.cautions) if isinstance(additive, Dissolved) else say_all(BOTTLE)
         new = [line for line in (*hazards, *handling) if line not in said]
         said.update(new)
         found += [" ".join(new)] if new else []
-    return (*found, SHEET_WINS)
+    return (*found, say(SHEET_WINS))
 
 
 def _separation(pumped: Sequence[_Pumped]) -> tuple[str, ...]:
     names = {each.parameter: each.name for each in pumped}
     apart = with_unit(str(USUAL_APART_MIN), "min")
     found = [
-        f"{names[one]} and {names[other]}: {apart} apart, by another outlet each, in flow. Never mix the concentrates."
+        say(
+            "{names} and {names_2}: {apart} apart, by another outlet each, in flow. Never mix the concentrates.",
+            names=term(names[one]),
+            names_2=term(names[other]),
+            apart=apart,
+        )
         for one, other in pairs(tuple(names))
     ]
-    return (*found, "At which minute each pump doses stands on the timetable.") if found else ()
+    return (*found, say("At which minute each pump doses stands on the timetable.")) if found else ()
 
 
 def _stop(answer: TogetherAnswer, pumped: Sequence[_Pumped], ramps: Sequence[Ramp], now: datetime) -> Iterator[str]:
@@ -257,7 +309,11 @@ def _stop(answer: TogetherAnswer, pumped: Sequence[_Pumped], ramps: Sequence[Ram
             p = each.moved.parameter
             above = planned.get(name, p.canonical(p.range_kept[1]))
             shown = together_view.shown_of(answer, each, now)
-            yield f"Stop dosing {name} and test again if it reads above {held(shown.value(above))}."
+            yield say(
+                "Stop dosing {name} and test again if it reads above {above}.",
+                name=term(name),
+                above=held(shown.value(above)),
+            )
 
 
 def _tests(found: Together, answer: TogetherAnswer, ramps: Sequence[Ramp], now: datetime) -> Iterator[str]:
@@ -272,11 +328,12 @@ def _tests(found: Together, answer: TogetherAnswer, ramps: Sequence[Ramp], now: 
         if p.name in planned:
             due = min(due, planned[p.name], key=lambda at: at.timestamp()) if read_at is not None else now
         due = due.astimezone(now.tzinfo)
-        yield f"{p.name.capitalize()}: {'now' if due <= now else f'by {date_words(due)}'}, then every {_days(p.stale_days)}."
-
-
-def _days(days: float) -> str:
-    return f"{with_unit(figure(days, 0), 'days')}"
+        yield say(
+            "{name}: {due}, then every {stale_days}.",
+            name=capitalized(p.name),
+            due=say("now") if due <= now else say("by {due}", due=date_words(due)),
+            stale_days=days_words(p.stale_days),
+        )
 
 
 def _expected(answer: TogetherAnswer, now: datetime) -> Iterator[str]:
@@ -284,7 +341,7 @@ def _expected(answer: TogetherAnswer, now: datetime) -> Iterator[str]:
     for each in answer.outlooks:
         if each.known and together_view.moves(each):
             shown = together_view.shown_of(answer, each, now)
-            yield f"{each.moved.parameter.name.capitalize()}: {held(shown.value(each.week))}{_between(each, shown, week)}."
+            yield f"{capitalized(each.moved.parameter.name)}: {held(shown.value(each.week))}{_between(each, shown, week)}."
 
 
 def _between(each: Outlook, shown: Shown, week: int) -> str:
@@ -292,20 +349,39 @@ def _between(each: Outlook, shown: Shown, week: int) -> str:
     kit = each.moved.parameter.canonical(each.moved.parameter.kit_accuracy)
     low, high = max(0.0, each.low[week] - kit), each.high[week] + kit
     digits = 5 if shown.unit.startswith("SG") else 3
-    return f", a test may say {significant(shown.number(low), digits)} to {held(shown.value(high))}"
+    return say(
+        ", a test may say {low} to {high}", low=significant(shown.number(low), digits), high=held(shown.value(high))
+    )
 
 
 def _valid(answer: TogetherAnswer, ramps: Sequence[Ramp], now: datetime) -> tuple[datetime, str]:
     """Return the last day that the card holds, and why it ends."""
-    ends = [(now + _LONGEST, "After 30 days the tank uses something else: test and make it again.")]
+    ends = [(now + _LONGEST, say("After 30 days the tank uses something else: test and make it again."))]
     for ramp in ramps:
         until = min(ramp.course.valid_until, ramp.course.ends_at)
-        ends.append((until.astimezone(now.tzinfo), f"Then plan {ramp.plan_id} for {ramp.parameter.name} ends."))
+        ends.append(
+            (
+                until.astimezone(now.tzinfo),
+                say(
+                    "Then plan {plan_id} for {parameter} ends.",
+                    plan_id=ramp.plan_id,
+                    parameter=term(ramp.parameter.name),
+                ),
+            )
+        )
     for each in answer.outlooks:
         # What is used up is not out of its range: there is nothing left of it.
         if each.hard is not None and each.hard.day > 0.0 and not together_view.used_up(each):
             at = now + timedelta(days=each.hard.day) - _ONE_DAY
-            ends.append((at, f"Then {each.moved.parameter.name} would leave its range: change what moves it."))
+            ends.append(
+                (
+                    at,
+                    say(
+                        "Then {parameter} would leave its range: change what moves it.",
+                        parameter=term(each.moved.parameter.name),
+                    ),
+                )
+            )
     until, because = min(ends, key=lambda end: end[0].timestamp())
     return max(until, now, key=lambda instant: instant.timestamp()), because
 

@@ -21,6 +21,7 @@ from evenwater.engine.upkeep import UpkeepAnswer
 from evenwater.engine.upkeep_balance import amount, solutes_per_ml
 from evenwater.screens import upkeep
 from evenwater.screens.foods_given import Addition
+from evenwater.screens.terms import capitalized
 from evenwater.screens.views import Message
 
 _DAY = timedelta(days=1)
@@ -188,7 +189,7 @@ def _said(message: Message, items: Sequence[Mapping[str, Any]]) -> str:
     table, _, rest = message.path.partition(".")
     number = rest.partition(".")[0]
     if table == "item" and number.isdigit() and int(number) <= len(items):
-        return f"{str(items[int(number) - 1]['parameter']).capitalize()}: {message.text}"
+        return f"{capitalized(str(items[int(number) - 1]['parameter']))}: {message.text}"
     return message.text
 
 

@@ -9,21 +9,22 @@ from typing import cast
 
 import numpy as np
 
-from evenwater.engine.quantities import significant
 from evenwater.engine.together_answer import Outlook, Part, TogetherAnswer
 from evenwater.engine.together_question import CORRECTION
 from evenwater.engine.together_range import BELOW, Leaving
 from evenwater.screens import words
-from evenwater.screens.shown import NBSP, Shown, date_time, date_words
+from evenwater.screens.shown import NBSP, Shown, date_time, date_words, significant
+from evenwater.screens.terms import capitalized, inside, terms
 from evenwater.screens.together import DAYS_AHEAD, Together
 from evenwater.screens.together_views import BudgetLine, Course, TogetherView, ValueLine
 from evenwater.screens.together_words import held, source_words
 from evenwater.screens.views import Floats
+from evenwater.wording import marked, say
 
 _SECONDS = 86400.0
 # A value that changes by less than this share of what a test tells does not move; common practice, no source.
 _SHARE_OF_KIT = 0.1
-_STEADY = "stays there"
+_STEADY = marked("stays there")
 
 _AGAINST_A_START = ("together_rises_too_fast", "together_one_rises_too_fast", "together_overshoots")
 
@@ -46,7 +47,7 @@ def view(found: Together, now: datetime) -> TogetherView:
     left_out = tuple(each.text for each in found.left_out)
     answer = found.answer
     if answer is None:
-        return TogetherView("empty", left_out=left_out, summary=("All plans together: nothing can be said yet.",))
+        return TogetherView("empty", left_out=left_out, summary=(say("All plans together: nothing can be said yet."),))
     stops = (*found.against, *(words.sentence(reason) for reason in answer.dangers))
     named = {str(reason.params["parameter"]) for reason in answer.dangers}
     lines = tuple(
@@ -56,7 +57,7 @@ def view(found: Together, now: datetime) -> TogetherView:
     )
     still = [each.moved.parameter.name for each in answer.outlooks if each.known and not moves(each)]
     remarks = tuple(words.sentence(reason) for reason in answer.remarks)
-    said = f"What does not move: {', '.join(still)}." if still else ""
+    said = say("What does not move: {still}.", still=", ".join(terms(still))) if still else ""
     return TogetherView("stop" if stops else "answered", lines, stops, remarks, left_out, said, _summary(lines))
 
 
@@ -102,13 +103,22 @@ def shown_of(answer: TogetherAnswer, each: Outlook, now: datetime) -> Shown:
 def _summary(lines: tuple[ValueLine, ...]) -> tuple[str, ...]:
     """Return the summary for rooms of every width, the longest first."""
     if not lines:
-        return ("All plans together: nothing moves.",)
-    said = [f"{line.parameter.lower()} {line.week}" for line in lines]
+        return (say("All plans together: nothing moves."),)
+    said = [f"{inside(line.parameter)} {line.week}" for line in lines]
     shorter = [
-        f"All plans together, in a week: {', '.join(said[:count])} and {len(said) - count} more."
+        say(
+            "All plans together, in a week: {said} and {said_2} more.",
+            said=", ".join(said[:count]),
+            said_2=len(said) - count,
+        )
         for count in range(len(said) - 1, 0, -1)
     ]
-    return (f"All plans together, in a week: {', '.join(said)}.", *shorter, f"{len(said)} values move.", "")
+    return (
+        say("All plans together, in a week: {said}.", said=", ".join(said)),
+        *shorter,
+        say("{said} values move.", said=len(said)),
+        "",
+    )
 
 
 def _line(answer: TogetherAnswer, each: Outlook, stop: bool, now: datetime) -> ValueLine:
@@ -117,10 +127,10 @@ def _line(answer: TogetherAnswer, each: Outlook, stop: bool, now: datetime) -> V
     if each.known:
         at_now, week, month = (held(shown.value(_or_nothing(each, value))) for value in values)
     else:
-        at_now = "not known"
+        at_now = say("not known")
         week, month = (_change(shown, value - each.moved.now) for value in values[1:])
     return ValueLine(
-        parameter=each.moved.parameter.name.capitalize(),
+        parameter=capitalized(each.moved.parameter.name),
         now=at_now,
         week=week,
         month=month,
@@ -147,15 +157,15 @@ def _bare(text: str) -> str:
 
 
 def _spoken(each: Outlook, shown: Shown) -> str:
-    at = (("now", each.moved.now), ("in a week", each.week), ("in a month", each.month))
+    at = ((say("now"), each.moved.now), (say("in a week"), each.week), (say("in a month"), each.month))
     return ", ".join(f"{when} {shown.value(_or_nothing(each, value))}" for when, value in at)
 
 
 def _then(each: Outlook, shown: Shown, now: datetime) -> str:
     p, last = each.moved.parameter, each.hard
     if last is not None and used_up(each):
-        return f"used up on {date_words(now + timedelta(days=last.day))}"
-    leavings = [(each.usual, p.range_kept, "the usual "), (each.hard, p.target_hard, "")]
+        return say("used up on {date_words}", date_words=date_words(now + timedelta(days=last.day)))
+    leavings = [(each.usual, p.range_kept, say("the usual ")), (each.hard, p.target_hard, "")]
     if last is not None and last.day <= DAYS_AHEAD:
         leavings.reverse()
     for leaving, ends, named in leavings:
@@ -163,21 +173,29 @@ def _then(each: Outlook, shown: Shown, now: datetime) -> str:
         if leaving is not None and (leaving.day > 0.0 or not inside):
             return _leaving(leaving, tuple(map(p.canonical, ends)), named, shown, now)
     if each.settles is not None:
-        return f"settles at {held(shown.value(each.settles))}"
-    return _STEADY
+        return say("settles at {settles}", settles=held(shown.value(each.settles)))
+    return say(_STEADY)
 
 
 def _leaving(leaving: Leaving, ends: tuple[float, ...], named: str, shown: Shown, now: datetime) -> str:
-    bound = held(shown.value(ends[0] if leaving.side == BELOW else ends[1]))
+    below = leaving.side == BELOW
+    side, bound = say("below") if below else say("above"), held(shown.value(ends[0] if below else ends[1]))
     if leaving.day <= 0.0:
-        return f"{leaving.side} {named}{bound} now"
-    return f"{leaving.side} {named}{bound} on {date_words(now + timedelta(days=leaving.day))}"
+        return say("{side} {named}{bound} now", side=side, named=named, bound=bound)
+    return say(
+        "{side} {named}{bound} on {date_words}",
+        side=side,
+        named=named,
+        bound=bound,
+        date_words=date_words(now + timedelta(days=leaving.day)),
+    )
 
 
 def _change(shown: Shown, value: float) -> str:
     if value == 0.0:
-        return "no change"
-    return f"{'up' if value > 0.0 else 'down'} {held(shown.rise(abs(value)))}"
+        return say("no change")
+    rise = held(shown.rise(abs(value)))
+    return say("up {rise}", rise=rise) if value > 0.0 else say("down {rise}", rise=rise)
 
 
 def _budget(each: Outlook, shown: Shown, now: datetime) -> list[BudgetLine]:
@@ -185,13 +203,13 @@ def _budget(each: Outlook, shown: Shown, now: datetime) -> list[BudgetLine]:
     lines = [
         BudgetLine(_capital(source_words(p.sort, p.name)), _change(shown, p.per_day), _when(p, now)) for p in parts
     ]
-    return [*lines, BudgetLine("Together now", _change(shown, _noiseless(each)), "")]
+    return [*lines, BudgetLine(say("Together now"), _change(shown, _noiseless(each)), "")]
 
 
 def _limits(each: Outlook, shown: Shown) -> Iterator[BudgetLine]:
     p = each.moved.parameter
-    most = f"of {held(shown.rise(p.canonical(p.rise_hard)))} at the most"
-    for what, value in (("Largest rise in 24 hours", each.rise), ("Largest fall in 24 hours", each.fall)):
+    most = say("of {rise_hard} at the most", rise_hard=held(shown.rise(p.canonical(p.rise_hard))))
+    for what, value in ((say("Largest rise in 24 hours"), each.rise), (say("Largest fall in 24 hours"), each.fall)):
         if value > 1e-3 * p.canonical(p.kit_accuracy):
             yield BudgetLine(what, held(shown.rise(value)), most)
 
@@ -208,8 +226,14 @@ def _noiseless(each: Outlook) -> float:
 
 
 def _when(part: Part, now: datetime) -> str:
-    begins = f"from {date_time(now + timedelta(days=part.begins))}" if part.begins > 0.0 else ""
-    ends = f"until {date_time(now + timedelta(days=part.ends))}" if math.isfinite(part.ends) else ""
+    begins = (
+        say("from {date_time}", date_time=date_time(now + timedelta(days=part.begins))) if part.begins > 0.0 else ""
+    )
+    ends = (
+        say("until {date_time}", date_time=date_time(now + timedelta(days=part.ends)))
+        if math.isfinite(part.ends)
+        else ""
+    )
     return " ".join(filter(None, (begins, ends)))
 
 
@@ -230,9 +254,9 @@ def _course(answer: TogetherAnswer, each: Outlook, shown: Shown, now: datetime) 
     series = (each.points, each.low, each.high, each.alone)
     plan, low, high, alone = (_numbers(shown, np.maximum(values, 0.0)) for values in series)
     middle = float(np.max(np.abs(plan))) or 1.0
-    named = f"{p.name.capitalize()}, {shown.unit_words}"
+    named = f"{capitalized(p.name)}, {shown.unit_words}"
     return Course(
-        title=f"{named}, next {significant(answer.times[-1], 2)} days",
+        title=say("{named}, next {times} days", named=named, times=significant(answer.times[-1], 2)),
         unit=shown.unit_words,
         times=now.timestamp() + np.array(answer.times) * _SECONDS,
         plan=plan,

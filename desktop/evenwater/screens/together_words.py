@@ -5,22 +5,24 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from typing import Any
 
-from evenwater.engine.quantities import from_canonical, significant
+from evenwater.engine.quantities import from_canonical
 from evenwater.engine.together_answer import EXCHANGE, LOSS, USE
 from evenwater.engine.together_question import CORRECTION, FOOD, UPKEEP
 from evenwater.engine.together_range import BELOW
 from evenwater.engine.units import KINDS
-from evenwater.screens.shown import NBSP, span, with_unit
+from evenwater.screens.shown import NBSP, significant, span, with_unit
+from evenwater.screens.terms import capitalized, listed, term
+from evenwater.wording import marked, say, say_all
 
 Params = Mapping[str, Any]
 
-_WORDS = {UPKEEP: "the upkeep of {}", CORRECTION: "the correction of {}", FOOD: "{}"}
-_BESIDES = {USE: "used", LOSS: "taken by skimmer, algae and media", EXCHANGE: "water exchange"}
+_WORDS = {UPKEEP: marked("the upkeep of {}"), CORRECTION: marked("the correction of {}"), FOOD: "{}"}
+_BESIDES = {USE: marked("used"), LOSS: marked("taken by skimmer, algae and media"), EXCHANGE: marked("water exchange")}
 
 
 def source_words(sort: str, name: str) -> str:
     """Return what moves a value in words: the upkeep of calcium, water exchange, a food's name."""
-    return _BESIDES.get(sort) or _WORDS[sort].format(name)
+    return say_all(_BESIDES.get(sort)) or say_all(_WORDS[sort]).format(name)
 
 
 def held(value: str) -> str:
@@ -29,8 +31,8 @@ def held(value: str) -> str:
 
 
 def _plans(plans: Sequence[tuple[str, str]]) -> str:
-    said = ["the new water" if plan[0] == EXCHANGE else source_words(*plan) for plan in plans]
-    return said[0] if len(said) == 1 else f"{', '.join(said[:-1])} and {said[-1]}"
+    said = [say("the new water") if plan[0] == EXCHANGE else source_words(*plan) for plan in plans]
+    return listed(said)
 
 
 def _value(p: Params, name: str) -> str:
@@ -39,57 +41,66 @@ def _value(p: Params, name: str) -> str:
 
 
 def _bound(p: Params) -> str:
-    return f"below {_value(p, 'low')}" if p["side"] == BELOW else f"above {_value(p, 'high')}"
+    return (
+        say("below {low}", low=_value(p, "low")) if p["side"] == BELOW else say("above {high}", high=_value(p, "high"))
+    )
 
 
 def _name(p: Params) -> str:
-    return str(p["parameter"]).capitalize()
+    return capitalized(str(p["parameter"]))
 
 
 def _leaves_hard(p: Params) -> str:
     if p["day"] <= 0.0:
-        return f"{_name(p)} is {_bound(p)} and does not come back by itself. Correct it first."
-    return (
-        f"{_name(p)} goes {_bound(p)} in {span(p['day'])}, where no plan may take it. Change what moves it before that."
+        return say(
+            "{name} is {bound} and does not come back by itself. Correct it first.", name=_name(p), bound=_bound(p)
+        )
+    return say(
+        "{name} goes {bound} in {day}, where no plan may take it. Change what moves it before that.",
+        name=_name(p),
+        bound=_bound(p),
+        day=span(p["day"]),
     )
 
 
 def _too_fast(p: Params) -> str:
-    limit = f"{_name(p)} would rise {_value(p, 'rise')} in 24 hours, of {_value(p, 'most')} at the most"
+    limit = say(
+        "{name} would rise {rise} in 24 hours, of {most} at the most",
+        name=_name(p),
+        rise=_value(p, "rise"),
+        most=_value(p, "most"),
+    )
     if not p["plans"]:
-        return f"{limit}: no single plan does that. Let some of them wait."
-    less = "Bring it nearer, or exchange more slowly." if p["plans"][0][0] == EXCHANGE else "Give less of it."
-    return f"{limit}, by {_plans(p['plans'])}. {less}"
+        return say("{limit}: no single plan does that. Let some of them wait.", limit=limit)
+    less = say("Bring it nearer, or exchange more slowly.") if p["plans"][0][0] == EXCHANGE else say("Give less of it.")
+    return say("{limit}, by {plans}. {less}", limit=limit, plans=_plans(p["plans"]), less=less)
 
 
 SENTENCES: dict[str, Callable[[Params], str]] = {
     "together_rises_too_fast": lambda p: (
-        f"All together {p['parameter']} would rise {_value(p, 'rise')} in 24 hours, of {_value(p, 'most')} at the most: "
-        f"{_plans(p['plans'])} raise it, though each alone keeps the limit. Let one wait until the other is done, or make it slower."
+        say("All together {parameter} would rise {rise} in 24 hours, of {most} at the most: {plans} raise it, though each alone keeps the limit. Let one wait until the other is done, or make it slower.", parameter=term(p['parameter']), rise=_value(p, 'rise'), most=_value(p, 'most'), plans=_plans(p['plans']))
     ),
     "together_one_rises_too_fast": _too_fast,
     "together_falls_too_fast": lambda p: (
-        f"{_name(p)} would fall {_value(p, 'fall')} in 24 hours, of {_value(p, 'most')} at the most. "
-        "Exchange more slowly, or bring the new water nearer."
+        say("{name} would fall {fall} in 24 hours, of {most} at the most. Exchange more slowly, or bring the new water nearer.", name=_name(p), fall=_value(p, 'fall'), most=_value(p, 'most'))
     ),
     "together_leaves_hard": _leaves_hard,
     "together_leaves_hard_later": lambda p: (
-        f"{_name(p)} goes {_bound(p)} in {span(p['day'])}, where no plan may take it. Test it before, and change what moves it."
+        say("{name} goes {bound} in {day}, where no plan may take it. Test it before, and change what moves it.", name=_name(p), bound=_bound(p), day=span(p['day']))
     ),
     "together_leaves_usual": lambda p: (
-        f"{_name(p)} is {_bound(p)}, outside of what is usually kept."
+        say("{name} is {bound}, outside of what is usually kept.", name=_name(p), bound=_bound(p))
         if p["day"] <= 0.0
-        else f"{_name(p)} goes {_bound(p)} in {span(p['day'])}, out of what is usually kept."
+        else say("{name} goes {bound} in {day}, out of what is usually kept.", name=_name(p), bound=_bound(p), day=span(p['day']))
     ),
-    "together_used_up": lambda p: f"{_name(p)} would be used up in {span(max(p['day'], 0.0))}.",
+    "together_used_up": lambda p: say('{name} would be used up in {day}.', name=_name(p), day=span(max(p['day'], 0.0))),
     "together_raised_by_both": lambda p: (
-        f"{_name(p)} is raised by {_plans(p['plans'])}: {_value(p, 'rise')} per day together."
+        say("{name} is raised by {plans}: {rise} per day together.", name=_name(p), plans=_plans(p['plans']), rise=_value(p, 'rise'))
     ),
     "together_overshoots": lambda p: (
-        f"{_name(p)} would come to {_value(p, 'comes_to')} in {span(p['day'])}, not to the target of {_value(p, 'target')}: "
-        f"{_plans(p['plans'])} raise it as well. Plan it lower or slower, or let the other wait."
+        say("{name} would come to {comes_to} in {day}, not to the target of {target}: {plans} raise it as well. Plan it lower or slower, or let the other wait.", name=_name(p), comes_to=_value(p, 'comes_to'), day=span(p['day']), target=_value(p, 'target'), plans=_plans(p['plans']))
     ),
     "together_disagrees": lambda p: (
-        f"Two ways to reckon all plans together differ for {', '.join(p['what'])}, so nothing is said. Please report this log."
+        say("Two ways to reckon all plans together differ for {what}, so nothing is said. Please report this log.", what=', '.join(p['what']))
     ),
 }  # fmt: skip

@@ -12,33 +12,46 @@ from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.correction import Refused
 from evenwater.engine.form import Unread
 from evenwater.engine.limits import Nearness
-from evenwater.engine.quantities import figure, significant
 from evenwater.engine.reasons import Reason
 from evenwater.engine.stock import Dissolved
 from evenwater.engine.upkeep import UpkeepAnswer, UpkeepDose, UpkeepItem, UpkeepQuestion, solve
 from evenwater.engine.upkeep_intake import EXCHANGE_PER_DAY
 from evenwater.screens import upkeep_lines, words
 from evenwater.screens.answer import BOTTLE
-from evenwater.screens.shown import Shown, about, date_words, dose, every, seconds, span, with_unit
+from evenwater.screens.shown import (
+    Shown,
+    about,
+    date_words,
+    dose,
+    every,
+    figure,
+    seconds,
+    significant,
+    span,
+    unit_words,
+    with_unit,
+)
+from evenwater.screens.terms import capitalized, term, terms
 from evenwater.screens.upkeep_lines import SpanLine
 from evenwater.screens.views import Bar, Message, WorkLine
+from evenwater.wording import marked, say, say_all
 
 EXCHANGED = EXCHANGE_PER_DAY
 # Always beside the doses; common practice, no source.
 RULES = (
-    "Missed doses are never made up: go on with the next one.",
-    "Test again within the week, and after every change of doses, batch or pump.",
+    marked("Missed doses are never made up: go on with the next one."),
+    marked("Test again within the week, and after every change of doses, batch or pump."),
 )
 _LABELS = {
-    "pump_share": "Pump running",
-    "smallest_dose": "Smallest dose",
-    "single_dose": "Doses at one moment",
-    "daily_rise": "Daily rise",
-    "solubility": "Dissolved",
-    "evaporation": "Evaporation",
-    "ph_rise": "Rise of pH in an hour",
-    "ph_ceiling": "Highest pH",
-    "saturation": "Aragonite saturation",
+    "pump_share": marked("Pump running"),
+    "smallest_dose": marked("Smallest dose"),
+    "single_dose": marked("Doses at one moment"),
+    "daily_rise": marked("Daily rise"),
+    "solubility": marked("Dissolved"),
+    "evaporation": marked("Evaporation"),
+    "ph_rise": marked("Rise of pH in an hour"),
+    "ph_ceiling": marked("Highest pH"),
+    "saturation": marked("Aragonite saturation"),
 }
 
 
@@ -47,7 +60,7 @@ class UpkeepRow:
     """One value kept: its use, what is dosed for it and how the pump is set, when its jug is empty.
 
     ``additive`` is the full name with the telling part in capitals. ``share`` says how much of the use the others bring;
-    ``dose``, ``run_time``, ``jug`` and ``jug_empty`` are empty of a value that the others keep.
+    ``dose``, ``run_time``, ``jug`` and ``jug_empty`` are empty of a value that the others keep. ``name`` is the parameter's id.
     """
 
     parameter: str
@@ -60,6 +73,7 @@ class UpkeepRow:
     share: str
     jug: str
     jug_empty: str
+    name: str = ""
 
 
 @dataclass(frozen=True)
@@ -143,9 +157,9 @@ def view(answer: UpkeepAnswer, now: datetime) -> UpkeepView:
         lines=upkeep_lines.lines(answer),
         hazards=hazards(answer.question),
         cautions=cautions(answer.question),
-        rules=RULES,
+        rules=say_all(RULES),
         remarks=tuple(_remark(reason, answer.question) for reason in answer.remarks),
-        spoken=" ".join(f"{row.parameter}: {row.per_hour or 'nothing is dosed'}." for row in rows),
+        spoken=" ".join(f"{row.parameter}: {row.per_hour or say('nothing is dosed')}." for row in rows),
     )
 
 
@@ -193,9 +207,9 @@ def hazards(question: UpkeepQuestion) -> tuple[str, ...]:
     portions = [p for item in question.items if isinstance(item.additive, Dissolved) for p in item.additive.portions]
     return tuple(
         dict.fromkeys(
-            f"{p.chemical.signal_word or 'Caution'}, {p.chemical.name}: {statement}."
+            f"{term(p.chemical.signal_word) or say('Caution')}, {term(p.chemical.name)}: {statement}."
             for p in portions
-            for statement in p.chemical.statements
+            for statement in terms(p.chemical.statements)
         )
     )
 
@@ -213,7 +227,10 @@ def cautions(question: UpkeepQuestion) -> tuple[str, ...]:
     tuple of str
         Sentences, to stand before any number.
     """
-    said = (item.additive.cautions if isinstance(item.additive, Dissolved) else BOTTLE for item in question.items)
+    said = (
+        terms(item.additive.cautions) if isinstance(item.additive, Dissolved) else say_all(BOTTLE)
+        for item in question.items
+    )
     return tuple(dict.fromkeys(line for lines in said for line in lines))
 
 
@@ -230,7 +247,7 @@ def _remark(reason: Reason, question: UpkeepQuestion) -> str:
     said, item = sentence(reason, question), item_of(reason, question)
     if item is None or reason.code.startswith("upkeep_"):
         return said
-    return f"{item.parameter.name.capitalize()}: {said}"
+    return f"{capitalized(item.parameter.name)}: {said}"
 
 
 def _row(question: UpkeepQuestion, each: UpkeepDose, now: datetime) -> UpkeepRow:
@@ -240,30 +257,37 @@ def _row(question: UpkeepQuestion, each: UpkeepDose, now: datetime) -> UpkeepRow
     dosed = each.dose_ml > 0.0
     share = with_unit(significant(100.0 * each.own_share, 3), "%")
     return UpkeepRow(
-        parameter=item.parameter.name.capitalize(),
+        parameter=capitalized(item.parameter.name),
         use=shown.per_day(item.use or 0.0),
-        additive=batch.tall_man if isinstance(batch, Dissolved) else "a bottle, by its label",
-        per_hour=f"{about(each.in_24_hours_ml / 24.0)} per hour" if dosed else "",
+        additive=term(batch.tall_man) if isinstance(batch, Dissolved) else say("a bottle, by its label"),
+        per_hour=say("{in_24_hours} per hour", in_24_hours=about(each.in_24_hours_ml / 24.0)) if dosed else "",
         dose=f"{dose(each.dose_ml)} {every(each.per_day)}" if dosed else "",
         run_time=seconds(each.run_time_s) if dosed else "",
         in_24_hours=dose(each.in_24_hours_ml) if dosed else "",
-        share="" if each.own_share > 1.0 - 1e-9 else f"{share} of the use; the other additives bring the rest",
+        share=""
+        if each.own_share > 1.0 - 1e-9
+        else say("{share} of the use; the other additives bring the rest", share=share),
         jug=span(each.jug_days) if each.jug_days is not None else "",
         jug_empty=date_words(each.empty_at.astimezone(now.tzinfo)) if each.empty_at is not None else "",
+        name=item.parameter.name,
     )
 
 
 def _bar(item: Nearness) -> Bar:
     kind = next(code for code in _LABELS if item.code == code or item.code.startswith(f"{code}_"))
     of = item.code.removeprefix(kind).removeprefix("_")
-    label = f"{_LABELS[kind]}: {of}" if of else _LABELS[kind]
-    unit = {"g/L": "g per L"}.get(item.unit) or words.unit_words(item.unit)
+    label = f"{say_all(_LABELS[kind])}: {term(of)}" if of else say_all(_LABELS[kind])
+    unit = {"g/L": say("g per L")}.get(item.unit) or unit_words(item.unit)
     if kind == "smallest_dose":
-        text = f"{dose(item.value)}, at least {dose(item.bound)}"
+        text = say("{item_value}, at least {bound}", item_value=dose(item.value), bound=dose(item.bound))
     elif kind == "evaporation":
-        text = f"{about(item.value)} of {about(item.bound)}"
+        text = say("{item_value} of {bound}", item_value=about(item.value), bound=about(item.bound))
     elif kind in ("ph_rise", "ph_ceiling"):
-        text = f"{figure(item.value, 2)} of {figure(item.bound, 2)}"
+        text = say("{item_value} of {bound}", item_value=figure(item.value, 2), bound=figure(item.bound, 2))
     else:
-        text = f"{significant(item.value, 3)} of {with_unit(significant(item.bound, 3), unit)}"
+        text = say(
+            "{item_value} of {bound}",
+            item_value=significant(item.value, 3),
+            bound=with_unit(significant(item.bound, 3), unit),
+        )
     return Bar(item.code, label, text, item.share, over=item.over)

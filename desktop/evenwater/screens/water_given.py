@@ -6,13 +6,14 @@ from collections.abc import Mapping
 from typing import Any
 
 from evenwater.engine import exchange_intake as intake
-from evenwater.engine import fields
+from evenwater.engine import fields, quantities
 from evenwater.engine.catalogue import Catalogue, Parameter
 from evenwater.engine.exchange_question import as_much_as
 from evenwater.engine.intake import water_of
-from evenwater.engine.quantities import Typed, Water, significant, to_canonical
+from evenwater.engine.quantities import Typed, Water, to_canonical
 from evenwater.engine.reader import Field, Ok, read
 from evenwater.screens.shown import about
+from evenwater.wording import marked, say
 
 Values = Mapping[str, Typed]
 Tables = dict[str, dict[str, Any]]
@@ -94,7 +95,7 @@ def exchanged_per_day(system: Values, water: Values, volume_l: float | None) -> 
     every = _number(water, "every_days", intake.EVERY_DAYS) if _text(water, "every_days") else _WEEK_DAYS
     if share is None or every is None or volume_l is None:
         return None
-    return Typed(significant(as_much_as(share / 100.0, every, volume_l), _DIGITS), "L per day")
+    return Typed(quantities.significant(as_much_as(share / 100.0, every, volume_l), _DIGITS), "L per day")
 
 
 def for_upkeep(system: Values, water: Values, volume_l: float | None, catalogue: Catalogue) -> dict[str, Typed]:
@@ -161,14 +162,22 @@ def said_elsewhere(system: Values, water: Values, volume_l: float | None) -> str
     if how == EACH:
         out, into = _number(water, "out", intake.OUT), _number(water, "in", intake.IN)
         if out is None or into is None:
-            return _NOT_YET
-        return f"The Exchange sheet says: {about(1000.0 * out)} a day go out, {about(1000.0 * into)} come in."
+            return say(_NOT_YET)
+        return say(
+            "The Exchange sheet says: {out} a day go out, {into} come in.",
+            out=about(1000.0 * out),
+            into=about(1000.0 * into),
+        )
     per_day = exchanged_per_day(system, water, volume_l)
     litres = None if per_day is None else _read(per_day, intake.PER_DAY)
-    return _NOT_YET if litres is None else f"The Exchange sheet says: {about(1000.0 * litres)} a day, out and in alike."
+    return (
+        say(_NOT_YET)
+        if litres is None
+        else say("The Exchange sheet says: {litres} a day, out and in alike.", litres=about(1000.0 * litres))
+    )
 
 
-_NOT_YET = "The Exchange sheet does not say yet how much; no exchange is reckoned with."
+_NOT_YET = marked("The Exchange sheet does not say yet how much; no exchange is reckoned with.")
 
 
 def _diluted(parameter: Parameter, typed: Typed | None, ratio: float, tank: Water) -> Typed:
@@ -178,7 +187,7 @@ def _diluted(parameter: Parameter, typed: Typed | None, ratio: float, tank: Wate
     if value is None:
         return typed or Typed("")
     shown = ratio * value / parameter.canonical(1.0)
-    return Typed(significant(shown, _DIGITS), parameter.display_unit)
+    return Typed(quantities.significant(shown, _DIGITS), parameter.display_unit)
 
 
 def _number(values: Values, name: str, field: Field) -> float | None:

@@ -8,6 +8,7 @@ from datetime import date, datetime, timedelta, tzinfo
 
 from evenwater.engine.reasons import Reason
 from evenwater.screens.shown import date_words
+from evenwater.wording import marked, say
 
 # A clock may run a little fast; further ahead the date or the hour was mistyped (H8).
 AHEAD_ALLOWED = timedelta(minutes=5)
@@ -22,6 +23,9 @@ _RELATIVE = re.compile(rf"(?:(?P<day>today|yesterday)[ ,]+)?{_CLOCK}", re.ASCII)
 _ISO = re.compile(rf"(?P<y>[0-9]{{4}})-(?P<m>[0-9]{{1,2}})-(?P<d>[0-9]{{1,2}})(?:[ T]+{_CLOCK})?", re.ASCII)
 _DAY_MONTH = re.compile(r"[0-9]{1,2}[./-][0-9]{1,2}(?:[./-][0-9]{2,4})?(?:[ ,]+[0-9:]*)?", re.ASCII)
 _TWELVE_HOUR = re.compile(r".*[0-9 ][ap]\.?m\.?", re.ASCII)
+
+
+_NOW, _TODAY, _YESTERDAY = marked("now"), marked("today"), marked("yesterday")
 
 
 @dataclass(frozen=True)
@@ -57,7 +61,7 @@ def read_when(text: str, now: datetime, zone: tzinfo | None = None) -> When | No
     if not clean:
         return None
     here = now.astimezone(zone) if zone else now
-    words = clean.casefold()
+    words = _in_english(clean.casefold())
     if words == "now":
         return here.replace(second=0, microsecond=0)
     relative = _RELATIVE.fullmatch(words)
@@ -92,7 +96,7 @@ def written(instant: datetime, now: datetime) -> str:
     """Write an instant as the field shows it: today 08:00, yesterday 18:30, or 2026-11-25 08:00."""
     local = instant.astimezone(now.tzinfo)
     days = (now.date() - local.date()).days
-    day = {0: "today", 1: "yesterday"}.get(days, f"{local:%Y-%m-%d}")
+    day = say(_TODAY) if days == 0 else say(_YESTERDAY) if days == 1 else f"{local:%Y-%m-%d}"
     return f"{day} {local:%H:%M}"
 
 
@@ -100,12 +104,12 @@ def age_words(instant: datetime, now: datetime) -> str:
     """Write how long ago an instant was: 25 min ago, 5 h ago, 3 days ago."""
     minutes = round((now.timestamp() - instant.timestamp()) / 60)
     if minutes < 1:
-        return "just now"
+        return say("just now")
     if minutes < 60:
-        return f"{minutes}\u00a0min ago"
+        return say("{minutes}\u00a0min ago", minutes=minutes)
     if minutes < 48 * 60:
-        return f"{minutes // 60}\u00a0h ago"
-    return f"{minutes // (24 * 60)}\u00a0days ago"
+        return say("{hours}\u00a0h ago", hours=minutes // 60)
+    return say("{days}\u00a0days ago", days=minutes // (24 * 60))
 
 
 def choice_words(instant: datetime, now: datetime) -> str:
@@ -119,15 +123,30 @@ def when_words(reason: Reason) -> str:
     """Return the sentence for a reason of ``read_when``."""
     text = reason.params["text"]
     return {
-        "when_day_or_month": f"“{text}”: which is the day and which the month? Write the date like 2026-11-25 08:00.",
-        "when_twelve_hour": f"“{text}”: write the hour from 00 to 23, like today 18:30.",
-        "when_no_clock": f"“{text}” has no hour. Write it like 2026-11-25 08:00.",
-        "when_no_such_time": f"“{text}” does not exist in the calendar or on the clock.",
-        "when_future": f"“{text}” is still to come. Write when it was measured.",
-        "when_which_day": f"“{text}”: today or yesterday?",
-        "when_clock_changed": f"“{text}” comes twice, or not at all, on the night the clocks change. Choose another minute.",
-        "when_unknown": f"“{text}” is not a time. Write today 08:00, yesterday 18:30 or 2026-11-25 08:00.",
+        "when_day_or_month": say(
+            "“{text}”: which is the day and which the month? Write the date like 2026-11-25 08:00.", text=text
+        ),
+        "when_twelve_hour": say("“{text}”: write the hour from 00 to 23, like today 18:30.", text=text),
+        "when_no_clock": say("“{text}” has no hour. Write it like 2026-11-25 08:00.", text=text),
+        "when_no_such_time": say("“{text}” does not exist in the calendar or on the clock.", text=text),
+        "when_future": say("“{text}” is still to come. Write when it was measured.", text=text),
+        "when_which_day": say("“{text}”: today or yesterday?", text=text),
+        "when_clock_changed": say(
+            "“{text}” comes twice, or not at all, on the night the clocks change. Choose another minute.", text=text
+        ),
+        "when_unknown": say(
+            "“{text}” is not a time. Write today 08:00, yesterday 18:30 or 2026-11-25 08:00.", text=text
+        ),
     }[reason.code]
+
+
+def _in_english(words: str) -> str:
+    """Return what was typed with the day in English; it may be said in the keeper's language as well."""
+    for english in (_NOW, _TODAY, _YESTERDAY):
+        own = say(english).casefold()
+        if words == own or words.startswith((f"{own} ", f"{own},")):
+            return english + words[len(own) :]
+    return words
 
 
 def _relative(match: re.Match[str], text: str, here: datetime) -> When:
