@@ -12,8 +12,6 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QEvent, QObject, QPointF, QSize, Qt, QTimer, Signal
 from PySide6.QtGui import (
-    QAccessible,
-    QAccessibleEvent,
     QColor,
     QKeyEvent,
     QMouseEvent,
@@ -23,20 +21,25 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QSizePolicy, QVBoxLayout, QWidget
 
-from evenwater.engine.quantities import figure
+from evenwater.screens.shown import figure
 from evenwater.screens.views import ChartView
+from evenwater.ui.announce import Announcer
 from evenwater.ui.chart_axis import moment_text
+from evenwater.ui.chart_export import ChartExport
 from evenwater.ui.chart_words import in_words, reading_at
+from evenwater.ui.pace_buttons import PaceButtons
 from evenwater.ui.paper_style import draw_frame
 from evenwater.ui.theme import set_role, tokens_of
+from evenwater.wording import marked, say
 
 if TYPE_CHECKING:
+    from evenwater.screens.chart_table import ChartTable
     from evenwater.ui.chart_picture import Picture
 
 _STEPS_S = (300, 900, 1800, 3600, 7200, 10800, 21600, 43200, 86400)
 _COMMIT_AFTER_MS = 700
-_HINT = "Drag the ring, or press Shift and an arrow key, for a slower pace"
-_STALE = "The question has changed"
+_HINT = marked("Drag the ring, or press Shift and an arrow key:")
+_STALE = marked("The question has changed")
 
 
 class RampChart(QWidget):
@@ -66,7 +69,7 @@ class RampChart(QWidget):
         self.setMinimumHeight(280)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self._readout = QLabel(self)
-        self._hint = QLabel(_HINT, self)
+        self._hint = QLabel(say(_HINT), self)
         self._empty = QLabel(self)
         for label in (self._readout, self._hint):
             label.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
@@ -77,8 +80,11 @@ class RampChart(QWidget):
         self._empty.setWordWrap(True)
         top = QHBoxLayout()
         top.setContentsMargins(10, 4, 10, 0)
+        self.paces = PaceButtons(self)
+        self.paces.pressed.connect(self._step_pace)
         top.addWidget(self._readout, 1)
         top.addWidget(self._hint, 1)
+        top.addWidget(self.paces)
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(2, 2, 2, 2)
         self._column.setSpacing(0)
@@ -88,7 +94,8 @@ class RampChart(QWidget):
         self._pause.setSingleShot(True)
         self._pause.setInterval(_COMMIT_AFTER_MS)
         self._pause.timeout.connect(self._commit)
-        self.setAccessibleName("Chart of the correction")
+        self.setAccessibleName(say("Chart of the correction"))
+        self.saving = ChartExport(self, self, 640)
         self.clear_view("")
 
     def sizeHint(self) -> QSize:
@@ -120,6 +127,7 @@ class RampChart(QWidget):
             self._hint.setVisible(not view.followed)
             self._picture.view.setVisible(True)
             self._column.activate()
+        self.saving.offer(True)
         self.set_stale(False)
         self._arrange()
         self._show_readout()
@@ -128,6 +136,7 @@ class RampChart(QWidget):
     def clear_view(self, text: str) -> None:
         """Show nothing but a sentence."""
         self._view = None
+        self.saving.offer(False)
         self._cursor = None
         self._let_go()
         if self._picture is not None:
@@ -138,6 +147,7 @@ class RampChart(QWidget):
         self._hint.setVisible(False)
         self._empty.setText(text)
         self._empty.setVisible(True)
+        self.paces.hide()
         self.setAccessibleDescription(text)
 
     def set_stale(self, stale: bool) -> None:
@@ -168,6 +178,19 @@ class RampChart(QWidget):
     def picture(self) -> Picture | None:
         """The picture, once built."""
         return self._picture
+
+    def table(self) -> ChartTable | None:
+        """Return the figures that are shown."""
+        from evenwater.ui.chart_page import table_of
+
+        return None if self._view is None else table_of(self._view)
+
+    def twin(self) -> QWidget:
+        """Return the ramp for a page."""
+        from evenwater.ui.chart_page import RampPage
+
+        assert self._view is not None
+        return RampPage(self._view, self._zone)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint the ground and the focus ring."""
@@ -225,7 +248,7 @@ class RampChart(QWidget):
         """Take the mouse from the picture: it reads and drags, and never pans, zooms or opens a menu."""
         kind = event.type()
         if kind in (QEvent.Type.Wheel, QEvent.Type.ContextMenu):
-            event.setAccepted(kind == QEvent.Type.ContextMenu)  # the wheel still scrolls the page
+            event.setAccepted(False)  # the wheel still scrolls the page, and the menu is the chart's own
             return True
         if self._view is None:
             return False
@@ -247,6 +270,9 @@ class RampChart(QWidget):
             if marks.over_handle(place) and marks.handle is not None:
                 self._grip = marks.handle.x() - place.x()
                 self._take()
+            else:
+                # Read at once what was pressed, which needs no mouse that hovers.
+                self._hover(place)
         elif kind == QEvent.Type.MouseMove and self._grip is not None:
             self._move_pace(self._picture.scale.at(place.x() + self._grip))
         elif kind == QEvent.Type.MouseMove:
@@ -330,7 +356,7 @@ class RampChart(QWidget):
         now = start if self._cursor is None else self._cursor
         steps = math.floor(now / step) if away > 0 else math.ceil(now / step)
         self._stand_cursor(min(max((steps + away) * step, start), end))
-        QAccessible.updateAccessibility(QAccessibleEvent(self, QAccessible.Event.DescriptionChanged))
+        Announcer.of(self).say(self._readout.text())
 
     def _stand_cursor(self, at: float | None) -> None:
         if self._view is None or self._picture is None or at == self._cursor:
@@ -352,13 +378,13 @@ class RampChart(QWidget):
         if view is None:
             return
         if self._stale:
-            self._readout.setText(_STALE)
+            self._readout.setText(say(_STALE))
         elif self._frozen is not None:
-            held = "This is the fastest allowed. " if self._held_back else ""
-            self._readout.setText(
-                f"{held}Reaches {figure(view.target, view.decimals)} {view.unit} on {moment_text(self._ramp_end, self._zone)}. "
-                "Escape takes it back."
-            )
+            held = say("This is the fastest allowed. ") if self._held_back else ""
+            target = f"{figure(view.target, view.decimals)} {view.unit}"
+            ends = moment_text(self._ramp_end, self._zone)
+            said = say("{held}Reaches {target} on {ends}. Escape takes it back.", held=held, target=target, ends=ends)
+            self._readout.setText(said)
         elif self._cursor is not None:
             self._readout.setText(
                 reading_at(view, self._cursor, self._zone, self._readout.fontMetrics(), self.width() - 24)
@@ -368,3 +394,5 @@ class RampChart(QWidget):
             self._readout.clear()
         self._readout.setVisible(bool(self._readout.text()))
         self._hint.setVisible(not self._readout.text() and not view.followed)
+        self.paces.setVisible(not view.followed)
+        self.paces.offer(stale=self._stale, fastest=self._ramp_end <= float(view.fastest[0][-1]))

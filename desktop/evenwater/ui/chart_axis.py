@@ -16,10 +16,10 @@ from PySide6.QtCore import QLineF, QPointF, QRectF
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPen
 from PySide6.QtWidgets import QGraphicsItem, QStyleOptionGraphicsItem, QWidget
 
+from evenwater.screens.shown import day_words, decimal, month_words
 from evenwater.ui.theme import Tokens
+from evenwater.wording import say
 
-DAYS = ("Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun")
-MONTHS = ("Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec")
 _MINUTE_STEPS = (15, 30, 60, 120, 180, 360, 720)
 _DAY_STEPS = (1, 2, 3, 4, 7, 14, 28, 56, 112)
 _WEEK = 7
@@ -48,8 +48,7 @@ def local(at: float, zone: tzinfo | None) -> datetime:
 
 def day_text(when: datetime, *, weekday: bool = True) -> str:
     """Return ``"Thu 26 Nov"``, or without the weekday."""
-    day = f"{when.day} {MONTHS[when.month - 1]}"
-    return f"{DAYS[when.weekday()]} {day}" if weekday else day
+    return day_words(when, weekday=weekday)
 
 
 def moment_text(at: float, zone: tzinfo | None) -> str:
@@ -85,9 +84,9 @@ def time_ticks(
     per_second = length / (end - start)
     hour_space = width_of("00:00") + _LABEL_GAP
     for minutes in _MINUTE_STEPS:
-        if minutes * 60 * per_second >= hour_space and 86400 * per_second >= width_of("Wed 28 Nov") + _LABEL_GAP:
+        if minutes * 60 * per_second >= hour_space and 86400 * per_second >= width_of(say("Wed 28 Nov")) + _LABEL_GAP:
             return _dated(_clear(_hours(start, end, minutes, zone), per_second, width_of), per_second, width_of, zone)
-    day_space = width_of("Wed 28 Nov") + _LABEL_GAP
+    day_space = width_of(say("Wed 28 Nov")) + _LABEL_GAP
     for days in _DAY_STEPS:
         if days * 86400 * per_second >= day_space:
             return _days(start, end, days, zone)
@@ -163,7 +162,7 @@ def value_ticks(low: float, high: float, length: float, space: float) -> list[Ti
     step = next(m * power for m in (1, 2, 5, 10) if m * power >= least * (1 - 1e-9))
     decimals = max(0, -math.floor(math.log10(step) + 1e-9))
     first, last = math.ceil(low / step - 1e-9), math.floor(high / step + 1e-9)
-    return [Tick(n * step, f"{n * step:.{decimals}f}") for n in range(first, last + 1)]
+    return [Tick(n * step, decimal(f"{n * step:.{decimals}f}")) for n in range(first, last + 1)]
 
 
 def long_ticks(
@@ -175,7 +174,7 @@ def long_ticks(
     """
     if end - start < _LONG_S:
         return time_ticks(start, end, length, width_of, zone)
-    space = width_of("May 2026") + _LABEL_GAP
+    space = width_of(say("May 2026")) + _LABEL_GAP
     per_month = length / ((end - start) / _MONTH_S)
     step = next((n for n in (1, 2, 3, 6, 12) if n * per_month >= space), 12)
     years = max(1, math.ceil(space / (12.0 * per_month))) if step == 12 else 1
@@ -189,7 +188,7 @@ def long_ticks(
             return ticks
         if at >= start and month % 12 % step == 0 and month // 12 % years == 0:
             january = when.month == 1
-            name = MONTHS[when.month - 1]
+            name = month_words(when.month)
             ticks.append(Tick(at, f"{name} {when.year}" if january or not ticks else name, january, january))
         month += 1
 

@@ -99,7 +99,8 @@ def visible_points(x_px: Floats, y_px: Floats) -> npt.NDArray[np.intp]:
 
 def polygon(x: Floats, y: Floats) -> QPolygonF:
     """Return the points as a polygon; ``x`` and ``y`` have shape (n,)."""
-    return QPolygonF([QPointF(a, b) for a, b in zip(x.tolist(), y.tolist(), strict=True)])
+    made: QPolygonF = pg.functions.arrayToQPolygonF(x, y)
+    return made
 
 
 def _runs(left: Floats, tops: Floats, widths: Floats) -> tuple[Floats, Floats, Floats]:

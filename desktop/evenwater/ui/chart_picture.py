@@ -16,7 +16,7 @@ from PySide6.QtCore import QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPen
 from PySide6.QtWidgets import QGraphicsRectItem, QWidget
 
-from evenwater.engine.quantities import figure
+from evenwater.screens.shown import figure
 from evenwater.screens.views import ChartView, Floats
 from evenwater.ui import chart_water
 from evenwater.ui.chart_axis import Axis, Widths, time_ticks, value_ticks
@@ -38,11 +38,12 @@ from evenwater.ui.chart_labels import Label, Labels, end_labels, free_spot
 from evenwater.ui.chart_retests import Retests
 from evenwater.ui.chart_words import NAMES, name_of
 from evenwater.ui.theme import Tokens, scaled
+from evenwater.wording import marked, say
 
 _SERIES = ("plan", "uptake_stops", "nothing")
 _DASHED, _DOTTED = (7.0, 5.0), (1.0, 3.5)
 _MARGIN_STEP = 8
-_NOW = "now"
+_NOW = marked("now")
 _BESIDE = 18.0
 
 
@@ -52,7 +53,9 @@ class Picture:
     def __init__(self, parent: QWidget, zone: tzinfo | None) -> None:
         self._zone = zone
         self.view = pg.GraphicsView(parent, background=None)
-        self.view.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        # The chart itself has the keys; a view that could take them as well would be one more stop without a name.
+        for part in (self.view, self.view.viewport()):
+            part.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.view.setFrameShape(self.view.Shape.NoFrame)
         self.box = pg.ViewBox(enableMouse=False, enableMenu=False)
         self.box.disableAutoRange()
@@ -90,8 +93,9 @@ class Picture:
     def _axes(self) -> tuple[Axis, ...]:
         return (self.value_axis, self.dose_axis, self.ph_axis, self.saturation_axis, self.time_axis)
 
-    def dress(self, tokens: Tokens, font: QFont) -> None:
-        """Set colours and fonts; ``font`` is the base font."""
+    def dress(self, tokens: Tokens, font: QFont, sharpness: float = 0.0) -> None:
+        """Set colours and fonts; ``font`` is the base font, ``sharpness`` how many pixels of the paper are one of ours, 0 for the screen's."""
+        sharpness = sharpness or self.view.devicePixelRatioF()
         self._font = scaled(font, 10)
         bold = scaled(font, 10, bold=True)
         self._metrics = QFontMetricsF(bold)  # the wider face measures, so that either fits
@@ -99,9 +103,10 @@ class Picture:
         self._width = Widths(bold)
         self.view.setBackground(QColor(tokens.leaf))
         ink = QColor(tokens.ink)
-        self.curves["plan"].setPen(pg.mkPen(QColor(tokens.blue), width=2))
+        # These pens are in pixels of the screen, of which a sharp one has more.
+        self.curves["plan"].setPen(pg.mkPen(QColor(tokens.blue), width=2 * sharpness))
         for name, pattern in (("uptake_stops", _DASHED), ("nothing", _DOTTED)):
-            pen = pg.mkPen(ink, width=1)
+            pen = pg.mkPen(ink, width=sharpness)
             pen.setDashPattern(list(pattern))
             self.curves[name].setPen(pen)
         self.band.dress(tokens)
@@ -133,7 +138,7 @@ class Picture:
         most = float(view.doses_ml.max()) * 1.12 if view.doses_ml.size and view.doses_ml.max() > 0 else 1.0
         doses = value_ticks(0.0, most, dose_height, 1.35 * line)
         value_title = self._wrap(view.title if view.unit in view.title else f"{view.title}, {view.unit}")
-        dose_title = self._wrap(view.labels.get("doses", "mL each dose"))
+        dose_title = self._wrap(view.labels.get("doses", say("mL each dose")))
         left = self._left_margin(value_title + dose_title, [t.text for t in (*values, *doses)])
         names = self._names(view)
         in_row = [] if view.water is None else [view.water.ph_name, view.water.saturation_name]
@@ -178,7 +183,10 @@ class Picture:
             return []
         at = chart_water.scales(view.water, rect, start, end)
         levels: list[float] = []
-        for axis, scale, title in ((self.ph_axis, at.ph, "pH"), (self.saturation_axis, at.saturation, "aragonite")):
+        for axis, scale, title in (
+            (self.ph_axis, at.ph, "pH"),
+            (self.saturation_axis, at.saturation, say("aragonite")),
+        ):
             marks = chart_water.marks(scale, 1.1 * self._metrics.height())
             axis.place(QRectF(8, scale.rect.top(), scale.rect.left() - 8, scale.rect.height()), marks)
             axis.set_title([title])
@@ -256,9 +264,8 @@ class Picture:
         taken += [QRectF(scale.x(m.at) - 12, scale.y(m.value) - 12, 24, 24) for m in view.retests]
         if view.now is not None and scale.start <= view.now <= scale.end:
             foot = QPointF(scale.x(view.now) + 6, plot.bottom() - metrics.height() - 4)
-            inside.append(
-                (_NOW, [foot, foot - QPointF(12 + self._width(_NOW), 0), *_around([foot], self._size_of(_NOW))])
-            )
+            now = say(_NOW)
+            inside.append((now, [foot, foot - QPointF(12 + self._width(now), 0), *_around([foot], self._size_of(now))]))
         for text, anchors in inside:
             box, covers = free_spot(self._size_of(text), anchors, curves, taken, plot)
             taken.append(box)

@@ -7,36 +7,43 @@ from datetime import tzinfo
 import numpy as np
 from PySide6.QtGui import QFontMetrics
 
-from evenwater.engine.quantities import figure
+from evenwater.screens.shown import decimal, figure
 from evenwater.screens.views import ChartView, Floats
 from evenwater.ui.chart_axis import moment_text
+from evenwater.wording import marked, say, say_all
 
 NAMES = {
-    "plan": "plan",
-    "uptake_stops": "if uptake stops now",
-    "nothing": "if nothing is dosed",
-    "target": "target",
-    "fastest": "fastest allowed",
-    "measured": "reading",
+    "plan": marked("plan"),
+    "uptake_stops": marked("if uptake stops now"),
+    "nothing": marked("if nothing is dosed"),
+    "target": marked("target"),
+    "fastest": marked("fastest allowed"),
+    "measured": marked("reading"),
 }
-_KEYS = "Arrow keys read the lines; Shift and an arrow key choose a slower pace."
-_KEYS_FOLLOWED = "Arrow keys read the lines."
+_KEYS = marked("Arrow keys read the lines; Shift and an arrow key choose a slower pace.")
+_KEYS_FOLLOWED = marked("Arrow keys read the lines.")
 
 
 def name_of(view: ChartView, key: str) -> str:
     """Return the name a line goes by: the view's own, or the usual one."""
-    return view.labels.get(key, NAMES[key])
+    return view.labels.get(key, say_all(NAMES[key]))
 
 
 def reading_at(view: ChartView, at: float, zone: tzinfo | None, metrics: QFontMetrics, room: int) -> str:
     """Return what the lines say at an instant [s since the epoch], in whole phrases that fit in ``room`` [px]."""
 
     def value(series: Floats) -> str:
-        return f"{float(np.interp(at, view.times, series)):.{view.decimals}f}"
+        return decimal(f"{float(np.interp(at, view.times, series)):.{view.decimals}f}")
 
     parts = [
         moment_text(at, zone),
-        f"plan {value(view.plan)} {view.unit} ({value(view.low)} to {value(view.high)})",
+        say(
+            "plan {plan} {view_unit} ({low} to {high})",
+            plan=value(view.plan),
+            view_unit=view.unit,
+            low=value(view.low),
+            high=value(view.high),
+        ),
         *_water_at(view, at),
         f"{name_of(view, 'uptake_stops')} {value(view.uptake_stops)}",
         f"{name_of(view, 'nothing')} {value(view.nothing)}",
@@ -53,7 +60,10 @@ def _water_at(view: ChartView, at: float) -> list[str]:
     if row is None:
         return []
     before, after, saturation = (float(np.interp(at, row.times, v)) for v in (row.ph, row.ph_after, row.saturation))
-    return [f"pH {before:.2f}, after a dose {after:.2f}", f"aragonite {saturation:.1f}"]
+    return [
+        say("pH {before}, after a dose {after}", before=decimal(f"{before:.2f}"), after=decimal(f"{after:.2f}")),
+        say("aragonite {saturation}", saturation=decimal(f"{saturation:.1f}")),
+    ]
 
 
 def _retests(view: ChartView, zone: tzinfo | None) -> str:
@@ -61,19 +71,35 @@ def _retests(view: ChartView, zone: tzinfo | None) -> str:
     if not view.followed:
         return ""
     said = [
-        f"{moment_text(m.at, zone)} {figure(m.value, view.decimals)} {view.unit}, {m.place} the band"
+        say(
+            "{at} {m_value} {view_unit}, {place} the band",
+            at=moment_text(m.at, zone),
+            m_value=figure(m.value, view.decimals),
+            view_unit=view.unit,
+            place=m.place,
+        )
         for m in view.retests
     ]
-    return f"Readings: {'; '.join(said)}. " if said else "No reading since the start. "
+    return say("Readings: {said}. ", said="; ".join(said)) if said else say("No reading since the start. ")
 
 
 def in_words(view: ChartView, zone: tzinfo | None) -> str:
     """Return the plan in words, for those who do not see it."""
-    ends = [f"{name_of(view, k)}, {getattr(view, k)[-1]:.{view.decimals}f}" for k in ("uptake_stops", "nothing")]
+    ends = [
+        f"{name_of(view, k)}, {decimal(f'{getattr(view, k)[-1]:.{view.decimals}f}')}"
+        for k in ("uptake_stops", "nothing")
+    ]
     if view.water is not None:
         ends += [view.water.ph_name, view.water.saturation_name]
-    return (
-        f"{view.title} from {figure(view.measured, view.decimals)} to {figure(view.target, view.decimals)} {view.unit}, "
-        f"reached on {moment_text(view.ramp_end, zone)}, with {int(view.doses_at.size)} doses shown. "
-        f"At the end of the chart: {'; '.join(ends)}. {_retests(view, zone)}{_KEYS_FOLLOWED if view.followed else _KEYS}"
+    return say(
+        "{title} from {measured} to {target} {view_unit}, reached on {ramp_end}, with {size} doses shown. At the end of the chart: {ends}. {view}{keys_followed}",
+        title=view.title,
+        measured=figure(view.measured, view.decimals),
+        target=figure(view.target, view.decimals),
+        view_unit=view.unit,
+        ramp_end=moment_text(view.ramp_end, zone),
+        size=int(view.doses_at.size),
+        ends="; ".join(ends),
+        view=_retests(view, zone),
+        keys_followed=say(_KEYS_FOLLOWED) if view.followed else say(_KEYS),
     )

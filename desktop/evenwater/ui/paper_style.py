@@ -24,6 +24,14 @@ _ARROWS = {
     QStyle.PrimitiveElement.PE_IndicatorSpinDown: 0,
     QStyle.PrimitiveElement.PE_IndicatorSpinUp: 180,
 }
+_INDICATORS = (
+    QStyle.PixelMetric.PM_IndicatorWidth,
+    QStyle.PixelMetric.PM_IndicatorHeight,
+    QStyle.PixelMetric.PM_ExclusiveIndicatorWidth,
+    QStyle.PixelMetric.PM_ExclusiveIndicatorHeight,
+)
+_BESIDE_INDICATORS = (QStyle.PixelMetric.PM_CheckBoxLabelSpacing, QStyle.PixelMetric.PM_RadioButtonLabelSpacing)
+_INDICATOR, _BESIDE_INDICATOR = 16, 8
 _PAD = 10
 _ARROW_SPACE = 28
 # Beside a number the list has no frame and stands closer. What it needs beyond its text:
@@ -37,7 +45,7 @@ def draw_chevron(painter: QPainter, centre: QPointF, colour: QColor, turn: float
     """Draw an open arrow head, pointing down unless turned by ``turn`` [degrees], ``half`` [px] to each side."""
     painter.save()
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    pen = QPen(colour, 1.6)
+    pen = QPen(colour, 0.4 * half)
     pen.setCapStyle(Qt.PenCapStyle.RoundCap)
     pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
     painter.setPen(pen)
@@ -97,6 +105,8 @@ class PaperStyle(QProxyStyle):
             self._draw_focus(option, painter, widget)
         elif element == QStyle.PrimitiveElement.PE_IndicatorCheckBox:
             self._draw_check(option, painter)
+        elif element == QStyle.PrimitiveElement.PE_IndicatorRadioButton:
+            self._draw_radio(option, painter)
         else:
             super().drawPrimitive(element, option, painter, widget)
 
@@ -122,7 +132,8 @@ class PaperStyle(QProxyStyle):
             draw_frame(painter, option.rect.adjusted(0, 2, 0, -2), edge, Qt.BrushStyle.NoBrush, 2)
         arrow = self.subControlRect(control, option, QStyle.SubControl.SC_ComboBoxArrow, widget)
         ink = palette.color(QPalette.ColorRole.WindowText if enabled else QPalette.ColorRole.Mid)
-        draw_chevron(painter, QRectF(arrow).center(), ink)
+        grown = 4.0 if widget is None else max(4.0, 4.0 * widget.font().pointSizeF() / 11.0)
+        draw_chevron(painter, QRectF(arrow).center(), ink, half=grown)
 
     def subControlRect(
         self,
@@ -142,6 +153,16 @@ class PaperStyle(QProxyStyle):
                 return rect.adjusted(pad, 0, -arrow, 0)
         return super().subControlRect(control, option, part, widget)  # type: ignore[arg-type]
 
+    def pixelMetric(
+        self, metric: QStyle.PixelMetric, option: QStyleOption | None = None, widget: QWidget | None = None
+    ) -> int:
+        """Let the boxes of choices grow with the letters beside them."""
+        if metric in _INDICATORS and widget is not None:
+            return max(_INDICATOR, round(_INDICATOR * widget.font().pointSizeF() / 11))
+        if metric in _BESIDE_INDICATORS:
+            return _BESIDE_INDICATOR
+        return super().pixelMetric(metric, option, widget)
+
     def sizeFromContents(
         self,
         kind: QStyle.ContentsType,
@@ -153,6 +174,10 @@ class PaperStyle(QProxyStyle):
         if kind == QStyle.ContentsType.CT_ComboBox and isinstance(widget, QComboBox):
             height = max(36, round(36 * widget.font().pointSizeF() / 11))
             return QSize(size.width() + _PAD + _ARROW_SPACE, height)
+        if kind == QStyle.ContentsType.CT_CheckBox and widget is not None:
+            # As easy to hit as a button.
+            height = max(32, round(32 * widget.font().pointSizeF() / 11))
+            return super().sizeFromContents(kind, option, size, widget).expandedTo(QSize(0, height))
         return super().sizeFromContents(kind, option, size, widget)  # type: ignore[arg-type]
 
     def _draw_focus(self, option: QStyleOption, painter: QPainter, widget: QWidget | None) -> None:
@@ -180,4 +205,21 @@ class PaperStyle(QProxyStyle):
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
         painter.setPen(QPen(palette.color(QPalette.ColorRole.WindowText), 2 * unit))
         painter.drawPolyline(QPolygonF([box.topLeft() + point * unit for point in tick]))
+        painter.restore()
+
+    def _draw_radio(self, option: QStyleOption, painter: QPainter) -> None:
+        palette = option.palette
+        focused = bool(option.state & QStyle.StateFlag.State_HasFocus)
+        width = 2.0 if focused else 1.0
+        ring = QRectF(option.rect).adjusted(width / 2, width / 2, -width / 2, -width / 2)
+        painter.save()
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        edge = palette.color(QPalette.ColorRole.Highlight if focused else QPalette.ColorRole.Mid)
+        painter.setPen(QPen(edge, width))
+        painter.setBrush(palette.color(QPalette.ColorRole.Base))
+        painter.drawEllipse(ring)
+        if option.state & QStyle.StateFlag.State_On:
+            painter.setPen(Qt.PenStyle.NoPen)
+            painter.setBrush(palette.color(QPalette.ColorRole.WindowText))
+            painter.drawEllipse(ring.center(), ring.width() / 3.6, ring.height() / 3.6)
         painter.restore()

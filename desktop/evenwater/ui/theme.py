@@ -56,7 +56,7 @@ LIGHT = Tokens(
     "#D6E4EE",
 )
 DARK = Tokens(
-    "dark", "#17191B", "#202326", "#ECEAE4", "#A9A69C", "#75736C", "#6DB9EC", "#FF9A66", "#17191B", "#34373A", "#2A4152"
+    "dark", "#17191B", "#202326", "#ECEAE4", "#A9A69C", "#75736C", "#6DB9EC", "#FF9A66", "#17191B", "#34373A", "#263B4A"
 )
 HIGH_CONTRAST = Tokens(
     "high contrast",
@@ -71,6 +71,20 @@ HIGH_CONTRAST = Tokens(
     "#D0D0D0",
     "#C4DCEB",
 )
+HIGH_CONTRAST_DARK = Tokens(
+    "high contrast, dark",
+    "#000000",
+    "#000000",
+    "#FFFFFF",
+    "#DCDCDC",
+    "#B8B8B8",
+    "#8FD0FF",
+    "#FFB48A",
+    "#000000",
+    "#3F3F3F",
+    "#12364F",
+)
+THEMES = (LIGHT, DARK, HIGH_CONTRAST, HIGH_CONTRAST_DARK)
 
 _ROLES = {
     "paper": QPalette.ColorRole.Window,
@@ -127,6 +141,11 @@ def tokens_of(palette: QPalette) -> Tokens:
     return Tokens("of palette", **{field: palette.color(active, role).name() for field, role in _ROLES.items()})
 
 
+def chosen_ground(tokens: Tokens) -> str:
+    """Return the ground of a chosen line: where paper is as white as a leaf, or as black, a wash beside its edge in blue."""
+    return tokens.wash if tokens.leaf == tokens.paper else tokens.leaf
+
+
 def points(font: QFont, at_base: float) -> float:
     """Return the size [pt] that is ``at_base`` when the base font has its usual 11 pt."""
     return at_base * font.pointSizeF() / BASE_POINTS
@@ -173,6 +192,14 @@ def apply_theme(app: QApplication, family: str, tokens: Tokens = LIGHT, base_poi
     app.setStyleSheet(stylesheet(tokens, base_points))
 
 
+def wear(app: QApplication, family: str, tokens: Tokens, base_points: float = BASE_POINTS) -> None:
+    """Change the colours and the size of letters [pt] of an application that is dressed already."""
+    # Without its stylesheet first: from one to the other takes Qt four times as long.
+    app.setStyleSheet("")
+    apply_ground(app, family, tokens, base_points)
+    app.setStyleSheet(stylesheet(tokens, base_points))
+
+
 def apply_ground(app: QApplication, family: str, tokens: Tokens = LIGHT, base_points: float = BASE_POINTS) -> None:
     """Set the font and the colours only: enough for a window with nothing but words in it."""
     font = QFont(family)
@@ -198,6 +225,9 @@ def stylesheet(t: Tokens, base_points: float = BASE_POINTS) -> str:
     return f"""
 QMainWindow, QDialog, QScrollArea, QScrollArea > QWidget > QWidget[role="page"] {{ background: {t.paper}; }}
 QScrollArea {{ border: none; }}
+QLineEdit, QComboBox, QAbstractItemView, QScrollBar, QMenu {{ widget-animation-duration: 0; }}
+QScrollArea[role="answer"] {{ border: 2px solid transparent; }}
+QScrollArea[role="answer"]:focus {{ border: 2px solid {t.blue}; }}
 QLabel[role="title"] {{ font-size: {pt(13)}; font-weight: bold; }}
 QLabel[role="heading"] {{ font-size: {pt(16)}; font-weight: bold; }}
 QLabel[role="second"] {{ font-size: {pt(16)}; }}
@@ -242,18 +272,20 @@ QComboBox {{ combobox-popup: 0; }}
 QComboBox QAbstractItemView::item {{ min-height: {px(BUTTON_HEIGHT)}; padding: 0px 8px; }}
 QComboBox QAbstractItemView::item:selected {{ background: {t.wash}; color: {t.ink}; border-left: 3px solid {t.blue}; }}
 QListView[role="nav"] {{ background: {t.paper}; border: none; border-right: 1px solid {t.faint}; }}
-QListView[role="nav"]::item {{ min-height: {px(36)}; padding-left: 16px; border-left: 4px solid transparent; }}
-QListView[role="nav"]::item:selected {{ background: {t.leaf}; color: {t.ink}; border-left: 4px solid {t.blue}; }}
+QListView[role="nav"]::item {{ min-height: {px(33)}; padding-left: 16px; border-left: 4px solid transparent; }}
+QListView[role="nav"]::item:selected {{ background: {chosen_ground(t)}; color: {t.ink}; border-left: 4px solid {t.blue}; }}
 QListView[role="nav"]:focus {{ border: none; border-right: 2px solid {t.blue}; }}
 QListView[role="rows"] {{ background: {t.paper}; border: none; }}
 QListView[role="rows"]::item {{ min-height: {px(BUTTON_HEIGHT)}; padding: 2px 8px; border-left: 4px solid transparent;
     border-bottom: 1px solid {t.faint}; }}
-QListView[role="rows"]::item:selected {{ background: {t.leaf}; color: {t.ink}; border-left: 4px solid {t.blue}; }}
+QListView[role="rows"]::item:selected {{ background: {chosen_ground(t)}; color: {t.ink}; border-left: 4px solid {t.blue}; }}
 QListView[role="rows"]:focus {{ border: 2px solid {t.blue}; }}
 QListView[role="lines"], QListView[role="lines"]:focus {{ background: {t.paper}; border: none; }}
 QTableView {{ gridline-color: {t.faint}; }}
-QTableView[role="plain"] {{ border: none; background: transparent; }}
+QTableView[role="plain"] {{ border: 2px solid transparent; background: transparent; }}
+QTableView[role="plain"]:focus {{ border: 2px solid {t.blue}; }}
 QTableView::item {{ padding: 4px 8px; }}
+QHeaderView {{ border: none; background: transparent; }}
 QHeaderView::section {{ background: {t.paper}; color: {t.muted}; border: none; border-bottom: 1px solid {t.rule};
     padding: 4px 8px; }}
 
