@@ -8,6 +8,7 @@ column says whether they were met. A key is pressed on every sheet; its floor sh
 The carbonate system and the planner have no window: there the second column is PyCO2SYS with the same states, and the planner that
 knows less of pH; a year of nine values is held against scipy's solver at the same error, a log of 2,000,000 entries against one of 2,000
 with answers as long. `kills` is no race: it pulls the plug on programs at work so many times and ends with an error when anything said to be saved is lost, doubled or torn.
+`facility` lets twenty write in one log on a server that is killed again and again, as they are: an error when anything is lost or doubled.
 `two-windows` lets two programs work in one log at once, `long` works in the real window for the equivalent of a day: an error as well.
 `consumption` and `jugs` are none either: they say how well the use is learned from the logs of 1,000 simulated tanks, and how often the
 jug check names the right cause. `timetables` plans 10,000 of them and ends with an error when one does not hold, `recovery` lives through
@@ -17,7 +18,7 @@ corrections, lives through every plan and tries every refusal by force: an error
 
     python -m tests.bench [--rounds N] [--changes N] [--platform offscreen|xcb|both] [--sheet NAME]
         [--only first|headless|change|carbonate|planner|year|many|rounds|log]
-    python -m tests.bench --only kills|consumption|jugs|timetables|recovery|exchange|fuzz|two-windows|long|opinions
+    python -m tests.bench --only kills|consumption|jugs|timetables|recovery|exchange|fuzz|two-windows|long|opinions|facility
         [--kills N] [--count N] [--seed S] [--operations N] [--edits N]
 """
 
@@ -35,7 +36,7 @@ from tests.bench import others, starts, windows
 from tests.bench.rows import ROOT, Row, displays, environment, head, shown
 
 # Processes of their own that print what they found.
-OF_ITS_OWN = ("kills", "fuzz", "two-windows", "long", "opinions")
+OF_ITS_OWN = ("kills", "fuzz", "two-windows", "long", "opinions", "facility")
 ROWS = ("first", "headless", "change", "carbonate", "planner", "year", "many", "rounds", "log")
 WITHOUT_WINDOW = ("consumption", "jugs", "timetables", "recovery", "exchange")
 
@@ -115,6 +116,7 @@ def main() -> None:
         "opinions": ("opinions", "--count", chosen.count or 100_000, "--seed", chosen.seed),
         "two-windows": ("two_windows", "--operations", chosen.operations),
         "long": ("long_run", "--edits", chosen.edits),
+        "facility": ("facility", "--entries", chosen.count or 200, "--seed", chosen.seed),
         **{each: (each,) for each in WITHOUT_WINDOW},
     }
     if chosen.only in of_its_own:

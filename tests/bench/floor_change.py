@@ -32,7 +32,7 @@ from PySide6.QtWidgets import (
 )
 
 from evenwater.card.fonts import load_fonts
-from tests.bench.probe import PaintWatch, hand_back, resident_mib, settle, time_keys
+from tests.bench.probe import Flushing, PaintWatch, hand_back, resident_mib, settle, time_keys
 
 State = dict[str, dict[str, Any]]
 
@@ -55,7 +55,7 @@ class Recorded(QWidget):
             self._picture.play(painter)
 
 
-class FloorWindow(QMainWindow):
+class FloorWindow(Flushing, QMainWindow):
     """Everything in one plain widget; ``show_state`` sets what differs."""
 
     def __init__(self, states: list[State], size: tuple[int, int]) -> None:
@@ -195,7 +195,7 @@ def main() -> None:
     settle(300)
     typed_in = window.part(kept["field"])
     typed_in.setFocus()
-    watch = PaintWatch(typed_in.viewport() if isinstance(typed_in, QTableWidget) else typed_in)
+    watch = window.eye = PaintWatch(typed_in.viewport() if isinstance(typed_in, QTableWidget) else typed_in)
     keys = [Qt.Key(key) for key in kept["keys"]]
     if isinstance(typed_in, QLineEdit):
         typed_in.end(False)

@@ -62,18 +62,52 @@ class FirstPaint(QObject):
 
 
 class PaintWatch(QObject):
-    """Counts the paint events of one widget."""
+    """Notes when one widget has been painted, together with all that was to be painted in the same pass of its window.
+
+    The window tells it by ``flushed`` at the end of each pass: whatever is reckoned right after the pass, in the same turn of the event loop,
+    is no part of it.
+    """
 
     def __init__(self, widget: QWidget) -> None:
         super().__init__(widget)
+        self._painted = False
         self.count = 0
+        """How many times it was painted."""
+        self.at = 0.0
+        """When it was on the screen for the first time since ``begin`` [s]; 0 before."""
+        self.worked = 0.0
+        """What this thread had worked until then [s]."""
         widget.installEventFilter(self)
 
+    def begin(self) -> None:
+        """Forget what was painted."""
+        self._painted, self.at = False, 0.0
+
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Count a paint event."""
+        """Notice a paint event; nothing is on the screen yet."""
         if event.type() == QEvent.Type.Paint:
             self.count += 1
+            self._painted = True
         return False
+
+    def flushed(self) -> None:
+        """Note the time if the widget was painted in the pass that is over."""
+        if self._painted and not self.at:
+            self.at, self.worked = time.perf_counter(), time.thread_time()
+
+
+class Flushing:
+    """A window that tells a ``PaintWatch`` whenever all that was to be painted has been painted; to be named before Qt's class."""
+
+    eye: PaintWatch | None = None
+
+    def event(self, event: QEvent) -> bool:
+        """Paint, then say so."""
+        kind = event.type()
+        handled = bool(super().event(event))  # type: ignore[misc]
+        if kind == QEvent.Type.UpdateRequest and self.eye is not None:
+            self.eye.flushed()
+        return handled
 
 
 def settle(milliseconds: float) -> None:
@@ -116,11 +150,12 @@ def time_changes(change: Callable[[int], None], painted: Callable[[], bool], tim
 class Taken:
     """How long keys took [ms], each list of shape (times,).
 
-    ``echo`` until the field that was typed in has been painted, ``painted`` until nothing was left to be done at once, ``answered`` until
-    nothing is waited for any more, and ``cpu`` what the window's thread worked until then.
+    ``echo`` until the field that was typed in has been painted, with all that is painted in the same pass; ``painted`` until nothing was left to
+    be done at once, ``answered`` until nothing is waited for any more; ``echo_cpu`` and ``cpu`` are what the window's thread worked until the first and the last of them.
     """
 
     echo: list[float] = field(default_factory=list)
+    echo_cpu: list[float] = field(default_factory=list)
     painted: list[float] = field(default_factory=list)
     answered: list[float] = field(default_factory=list)
     cpu: list[float] = field(default_factory=list)
@@ -150,17 +185,16 @@ def time_keys(
         settle(pause_ms)
         if number % 20 == 0:
             gc.collect()
-        before, echo, painted = watch.count, 0.0, 0.0
+        watch.begin()
+        painted = 0.0
         began, worked = time.perf_counter(), time.thread_time()
         press(number)
         while True:
             more = loop.processEvents(QEventLoop.ProcessEventsFlag.AllEvents)
             now = time.perf_counter()
-            if not echo and watch.count > before:
-                echo = now
             if not more and not painted:
                 painted = now
-            if not more and echo and not waiting():
+            if not more and watch.at and not waiting():
                 break
             if now - began > 10:
                 sys.stderr.write(f"key {number} was not painted or answered within 10 s\n")
@@ -170,7 +204,8 @@ def time_keys(
                 time.sleep(0.0002)
         if number >= warm_up:
             taken.cpu.append((time.thread_time() - worked) * 1000)
-            for kept, at in ((taken.echo, echo), (taken.painted, painted), (taken.answered, now)):
+            taken.echo_cpu.append((watch.worked - worked) * 1000)
+            for kept, at in ((taken.echo, watch.at), (taken.painted, painted), (taken.answered, now)):
                 kept.append((at - began) * 1000)
     return taken
 

@@ -6,13 +6,14 @@ import os
 import sys
 import traceback
 from collections.abc import Callable, Sequence
+from typing import Any
 
 from PySide6.QtCore import QEvent, QObject, QTimer
 
 from evenwater.__main__ import main
 from evenwater.ui import start
 from evenwater.ui.main_window import MainWindow
-from tests.bench.probe import FirstPaint, since_start_ms
+from tests.bench.probe import FirstPaint, Flushing, since_start_ms
 
 
 class Look(QObject):
@@ -63,9 +64,9 @@ class Look(QObject):
 def watch(then: Callable[[Look], None], words: Sequence[str] = ("--demo",)) -> None:
     """Run the window, on the demo or as ``words`` say, until ``then``, called once its first chart is painted, ends the process."""
 
-    class WatchedWindow(MainWindow):
-        def __init__(self, demo: bool = False, log: object = None) -> None:
-            super().__init__(demo=demo, log=log)
+    class WatchedWindow(Flushing, MainWindow):
+        def __init__(self, **options: Any) -> None:
+            super().__init__(**options)
             self.look = Look(self, then)
 
     start.MainWindow = WatchedWindow

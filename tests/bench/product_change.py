@@ -42,7 +42,7 @@ def seen(look: Look) -> None:
     until_quiet(QUIET_MS)
     sheet = room.by_name(name)
     painted_on = typed_in.viewport() if isinstance(typed_in, QAbstractItemView) else typed_in
-    paints = PaintWatch(painted_on)
+    look.window.eye = paints = PaintWatch(painted_on)
     waiting = getattr(sheet, "waiting", never)
 
     turns = itertools.cycle(keys)
@@ -71,7 +71,7 @@ def seen(look: Look) -> None:
     taken = time_keys(press, paints, 2 * -(-times // 2), pause_ms=80, warm_up=10, waiting=waiting)
     height = room.sheet.chart.picture.view.viewport().height() if name == CORRECT else 0
     hand_back(
-        echo=taken.echo, painted=taken.painted, answered=taken.answered, cpu=taken.cpu, worked=worked, held=held,
+        echo=taken.echo, echo_cpu=taken.echo_cpu, painted=taken.painted, answered=taken.answered, cpu=taken.cpu, worked=worked, held=held,
         shown=len(states[0]), changed=len(changed), late=len(late), back=len(back), memory=resident_mib(), chart_height=height,
         platform=QApplication.platformName(),
     )  # fmt: skip

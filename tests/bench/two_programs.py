@@ -17,7 +17,7 @@ from PySide6.QtCore import QCoreApplication
 
 from evenwater.engine.quantities import Typed
 from evenwater.session import Document
-from evenwater.store import Entry, Logged, SetField, Step, Store, restore
+from evenwater.store import Entry, Logged, Looked, SetField, Step, Store, restore
 from tests.store.logged import dose, later
 
 LOG, COPY, ORDER = "evenwater.sqlite", "2026-11-20.sqlite", "order.jsonl"
@@ -61,8 +61,8 @@ class Noted(Store):
         (edit,) = (edit for edit in step.edits if isinstance(edit, SetField))
         return self._noting(["edit", edit.field, edit.after.text], lambda: super(Noted, self).apply(step, merge))
 
-    def log(self, entries: Sequence[Entry]) -> Logged:
-        return self._noting(["log", entries[0].id, entries[0].value], lambda: super(Noted, self).log(entries))
+    def log(self, entries: Sequence[Entry], looked: Looked | None = None) -> Logged:
+        return self._noting(["log", entries[0].id, entries[0].value], lambda: super(Noted, self).log(entries, looked))
 
     def change_entry(self, entry: Entry, by: str = "", seen: Entry | None = None) -> bool:
         return self._noting(["change", entry.id, entry.value], lambda: super(Noted, self).change_entry(entry, by, seen))

@@ -12,9 +12,11 @@ FRAME_MS, KEY_RATIO = 16.7, 1.3
 
 
 def keys_of(name: str, times: int, env: dict[str, str]) -> list[Row]:
-    """Compare a keystroke on one sheet with a bare window that shows the same and changes the same, both until everything is painted.
+    """Compare a keystroke on one sheet with a bare window that shows the same and changes the same.
 
-    What is worked out afterwards, when nobody types, has a row of its own.
+    Every sheet has two rows, both against the bare window that paints everything: until the field that is typed in is painted, with all that
+    is painted in the same pass, and until the answer is painted, with whatever pause comes before it. What is worked out afterwards, when nobody
+    types, has a row of its own.
     """
     home = Path(env["HOME"])
     seen = home / "seen.json"
@@ -25,33 +27,22 @@ def keys_of(name: str, times: int, env: dict[str, str]) -> list[Row]:
         height = int(product["chart_height"][0])
         chart = _figures(measure("floor_chart", home / "curves.npz", times, height, env=env))["changes"]
     rows = [
-        Row(
-            f"{name}: key to all painted / bare, same items",
-            "ms",
-            product["painted"],
-            floor["painted"],
-            KEY_RATIO,
-            FRAME_MS,
-        )
+        _key(f"{name}: key to own field painted / bare, same items", product["echo"], floor["painted"]),
+        Row(f"{name}: the same, processor time", "ms", product["echo_cpu"], floor["cpu"]),
+        _key(f"{name}: key to answer painted / bare, same items", product["answered"], floor["painted"]),
+        Row(f"{name}: the same, processor time", "ms", product["cpu"], floor["cpu"]),
     ]
-    if percentile_apart(product["answered"], product["painted"]):
-        rows = [
-            Row(f"{name}: key to its own field painted / bare, same items", "ms", product["painted"], floor["painted"], KEY_RATIO, FRAME_MS),
-            Row(f"{name}: key to answer painted, with its pause", "ms", product["answered"], []),
-        ]  # fmt: skip
-    rows.append(Row(f"{name}: the same, processor time", "ms", product["cpu"], floor["cpu"]))
     if chart:
-        rows.append(Row(f"{name}: the same / chart alone, axes frozen", "ms", product["painted"], chart))
+        rows.append(Row(f"{name}: the same / chart alone, axes frozen", "ms", product["answered"], chart))
     rows.append(Row(f"{name}: window held afterwards, while nobody types", "ms", product["held"], []))
     if name == CORRECT:
         rows.append(Row(f"{name}: memory after {times} keys / the same", "MiB", product["memory"], floor["memory"]))
     return rows
 
 
-def percentile_apart(later: list[float], sooner: list[float]) -> bool:
-    """Return whether an answer comes by itself some time after the key: half of them later than all was painted."""
-    apart = sum(a > b + 1.0 for a, b in zip(later, sooner, strict=True))
-    return 2 * apart > len(later)
+def _key(name: str, product: list[float], floor: list[float]) -> Row:
+    """Return a row that is held against the bare window and against a frame of the screen."""
+    return Row(name, "ms", product, floor, KEY_RATIO, FRAME_MS)
 
 
 def _figures(found: dict[str, object]) -> dict[str, list[float]]:

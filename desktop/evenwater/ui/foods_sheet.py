@@ -21,26 +21,30 @@ from evenwater.screens.foods_sheet import FoodsView
 from evenwater.screens.local_zone import present
 from evenwater.screens.views import AnswerView, Message
 from evenwater.session import Change, Document, RecordsChange
+from evenwater.ui.after_paint import AfterPaint, OldMark
 from evenwater.ui.answer_panel import AnswerPanel, WorkTable
 from evenwater.ui.answer_parts import MessageList
+from evenwater.ui.flow import FlowRow
 from evenwater.ui.foods_chart import FoodsChart
 from evenwater.ui.foods_form import FoodsForm
 from evenwater.ui.foods_records import FoodsRecords
 from evenwater.ui.form_column import Column, FormColumn
 from evenwater.ui.form_parts import FormEdit
 from evenwater.ui.learning import Learning
+from evenwater.ui.plain_text import allow
 from evenwater.ui.plans import Plans
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.table import Table
 from evenwater.ui.theme import GRID, pixels, set_role
 from evenwater.ui.together_panel import TogetherPanel
+from evenwater.wording import marked, say, say_all
 
-NONE_YET = "No food yet. Press Add a food."
+NONE_YET = marked("No food yet. Press Add a food.")
 LIST, LINES, BRINGS, COURSE = (
-    "Foods of this system",
-    "Jug and line",
-    "What all of them bring",
-    "Where food takes it, without doses and use",
+    marked("Foods of this system"),
+    marked("Jug and line"),
+    marked("What all of them bring"),
+    marked("Where food takes it, without doses and use"),
 )
 _ANSWER_HEIGHT = 150
 _MOST_ROWS = 4
@@ -61,7 +65,7 @@ class FoodList(QListView):
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setResizeMode(QListView.ResizeMode.Adjust)
         self.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName(LIST)
+        self.setAccessibleName(say(LIST))
         set_role(self, "rows")
 
     def show_rows(self, words: list[str]) -> None:
@@ -100,20 +104,20 @@ class FoodsSheet(QWidget):
         set_role(self, "page")
         self._document, self._catalogue = document, catalogue
         self.records = FoodsRecords(document)
-        self.view = FoodsView(AnswerView("empty"))
+        self._view = FoodsView(AnswerView("empty"))
         self._rows: tuple[str, ...] = ()
         self.header = SheetHeader(document, self)
         self.form = FoodsForm(catalogue, self)
         self.answer = AnswerPanel(self, usual_height=_ANSWER_HEIGHT)
-        self.add, self.remove = self._button("Add a foo&d"), self._button("Re&move this food")
+        self.add, self.remove = self._button(say("Add a foo&d")), self._button(say("Re&move this food"))
         self.list = FoodList(self)
         self.brings = Table(self, foods_sheet.table_heads(catalogue), (4, 2, 3, 3, 3))
         self.chart = FoodsChart(self)
-        self.course = Table(self, FoodsView.heads, (4, 2, 2, 2, 2, 2))
+        self.course = Table(self, say_all(FoodsView.heads), (4, 2, 2, 2, 2, 2))
         self.lines = WorkTable(self)
         self.notes = MessageList(self, sign="ink")
         self.plans_together = TogetherPanel(document, catalogue, learning, plans, self)
-        self._titles = {name: self._title(name) for name in (LINES, BRINGS, COURSE)}
+        self._titles = {name: self._title(name) for name in (say(LINES), say(BRINGS), say(COURSE))}
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
         self._soon.setInterval(0)
@@ -121,6 +125,7 @@ class FoodsSheet(QWidget):
         self._minute.setInterval(_REFRESH_MS)
         self._minute.start()
         self._lay_out()
+        self._after = AfterPaint(self, OldMark(self._side, self))
         self._connect()
 
     def _button(self, text: str) -> QPushButton:
@@ -135,16 +140,14 @@ class FoodsSheet(QWidget):
         return title
 
     def _lay_out(self) -> None:
-        for part, name in ((self.lines, LINES), (self.brings, BRINGS), (self.course, COURSE)):
+        for part, name in ((self.lines, say(LINES)), (self.brings, say(BRINGS)), (self.course, say(COURSE))):
             part.setAccessibleName(name)
-        head = QHBoxLayout()
-        head.setSpacing(GRID)
-        title = self._title(LIST)
+        # No wider than the form, however much its words would like to have.
+        head = FlowRow(GRID, modest=True)
+        title = self._title(say(LIST))
         title.setBuddy(self.list)
-        head.addWidget(title)
-        head.addStretch(1)
-        head.addWidget(self.add)
-        head.addWidget(self.remove)
+        for widget in (title, self.add, self.remove):
+            head.addWidget(widget)
         self._scroll = FormColumn(self.form, self)
         left = QVBoxLayout()
         left.setSpacing(GRID)
@@ -158,7 +161,7 @@ class FoodsSheet(QWidget):
         right.setSpacing(GRID)
         right.addWidget(self.plans_together.stops)
         right.addWidget(self.answer)
-        for name, part in ((BRINGS, self.brings), (COURSE, self.course), (LINES, self.lines)):
+        for name, part in ((say(BRINGS), self.brings), (say(COURSE), self.course), (say(LINES), self.lines)):
             right.addWidget(self._titles[name])
             if part is self.course:
                 right.addWidget(self.chart)
@@ -180,7 +183,8 @@ class FoodsSheet(QWidget):
     def _connect(self) -> None:
         document = self._document
         self.form.edited.connect(self._edited)
-        self.form.committed.connect(document.commit_point)
+        self.form.committed.connect(self._committed)
+        self._after.due.connect(self.recompute)
         self.add.clicked.connect(self._add)
         self.remove.clicked.connect(self._remove)
         self.list.selectionModel().currentChanged.connect(self._went)
@@ -219,16 +223,26 @@ class FoodsSheet(QWidget):
         """Show what the records hold, without touching what is already there."""
         food = self.records.food
         self.records.forget()
-        self.add.setEnabled(bool(self.records.system))
-        for part in (self.form, self.remove):
-            part.setEnabled(bool(food))
+        allow(self.add, bool(self.records.system), say("There is no system yet."))
+        allow(self.remove, bool(food), say("There is no food yet."))
+        self.form.setEnabled(bool(food))
         self.form.set_pumps(self.records.pumps())
         self.form.set_values(self.records.by_path())
         self.recompute()
 
+    @property
+    def view(self) -> FoodsView:
+        """What is shown; an answer that is still waited for is reckoned first."""
+        self._after.finish()
+        return self._view
+
+    def waiting(self) -> bool:
+        """Return whether what is shown is the answer to what stood in the fields before."""
+        return self._soon.isActive() or self._after.waiting()
+
     def settle(self) -> None:
         """End what is being typed."""
-        self._document.commit_point()
+        self._committed()
         self.plans_together.settle()
 
     # Reckoning
@@ -236,10 +250,12 @@ class FoodsSheet(QWidget):
     def recompute(self) -> None:
         """Reckon the foods and show everything that follows from them."""
         self._soon.stop()
+        self._after.done()
+        self.form.fit(self.records.by_path())
         system, food, today = self.records.system, self.records.food, present().date()
         self.header.show_volume(correct.volume_words(self._document.values(system)) if system else "")
         room = self.records.room()
-        self.view = view = foods_sheet.view(room, food, self._catalogue, today)
+        self._view = view = foods_sheet.view(room, food, self._catalogue, today)
         self.answer.render(view.answer)
         self.form.set_messages({m.path: m for m in reversed(view.answer.messages) if m.path and m.code != "missing"})
         self.brings.set_rows(view.rows)
@@ -247,7 +263,7 @@ class FoodsSheet(QWidget):
         self.course.set_rows(view.course)
         self.lines.set_lines(view.lines)
         self.notes.set_messages(tuple(Message(text) for text in view.notes))
-        for name, shown in ((BRINGS, view.rows), (COURSE, view.course), (LINES, view.lines)):
+        for name, shown in ((say(BRINGS), view.rows), (say(COURSE), view.course), (say(LINES), view.lines)):
             self._titles[name].setVisible(bool(shown))
         self._list_foods([foods_sheet.row(values, today) for _, values in room.foods], food)
         self._scroll.widen()
@@ -255,7 +271,7 @@ class FoodsSheet(QWidget):
 
     def _list_foods(self, words: list[str], food: str) -> None:
         self._rows = ()
-        self.list.show_rows(words or [NONE_YET])
+        self.list.show_rows(words or [say(NONE_YET)])
         self._rows = self.records.foods()
         if food in self._rows:
             flag = QItemSelectionModel.SelectionFlag.ClearAndSelect
@@ -265,8 +281,11 @@ class FoodsSheet(QWidget):
 
     def _edited(self, edit: FormEdit) -> None:
         self.records.edit(edit.path, edit.typed, self.form)
-        self.form.fit(self.records.by_path())
-        self.recompute()
+        self._after.ask(self.form.fields[edit.path])
+
+    def _committed(self) -> None:
+        self._document.commit_point()
+        self._after.finish()
 
     def _changed(self, change: Change) -> None:
         if change.initiator is not self.form and self.isVisible():

@@ -20,22 +20,28 @@ from evenwater.engine.catalogue import Catalogue
 from evenwater.screens import pump_drift, pump_sheet, pump_use, pump_view
 from evenwater.screens.local_zone import present
 from evenwater.screens.pump_sheet import Measured
+from evenwater.screens.shown import decimal
 from evenwater.screens.views import AnswerView, Message
 from evenwater.session import Change, Document, RecordsChange
+from evenwater.ui.after_paint import AfterPaint, OldMark
 from evenwater.ui.answer_panel import AnswerPanel, WorkTable
 from evenwater.ui.answer_parts import MessageRow
 from evenwater.ui.form_column import Column, FormColumn
 from evenwater.ui.form_parts import FormEdit
+from evenwater.ui.plain_text import allow
 from evenwater.ui.pump_form import PumpForm
 from evenwater.ui.pump_records import PumpRecords
 from evenwater.ui.shared_pump import shared
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.theme import GRID, pixels, set_role
 from evenwater.ui.wear_chart import WearChart
+from evenwater.wording import marked, say, say_many
 
 _ANSWER_HEIGHT = 150
-NO_PUMP = "No pump yet"
-FACTS, CHECKS = "What follows", "Before it runs by itself"
+# With these of its fields the doses that a pump gives change.
+_DOSED_BY = ("pump.flow", "pump.doses_per_day", "pump.smallest_dose", "pump.step", "pump.largest_share")
+NO_PUMP = marked("No pump yet")
+FACTS, CHECKS = marked("What follows"), marked("Before it runs by itself")
 
 
 class PumpsSheet(QWidget):
@@ -50,25 +56,27 @@ class PumpsSheet(QWidget):
         self._document = document
         self.records = PumpRecords(document, catalogue)
         self._used: tuple[pump_use.Use, ...] = ()
+        self._uses_old = False
         self._found: tuple[Measured, ...] = ()
         self._wears: pump_drift.Drift | None = None
         self._chart_ids: tuple[str, ...] = ()
         self._rows: tuple[str, ...] = ()
-        self.header = SheetHeader(document, self, NO_PUMP)
+        self.header = SheetHeader(document, self, say(NO_PUMP))
         self.form = PumpForm(self)
         self.answer = AnswerPanel(self, usual_height=_ANSWER_HEIGHT)
-        self.use = self._button("&Use this flow", "main")
-        self.use_expected = self._button("Use the flow &expected today", "large")
+        self.use = self._button(say("&Use this flow"), "main")
+        self.use_expected = self._button(say("Use the flow &expected today"), "large")
         self.chart = WearChart(self)
         self._list = QStringListModel(self)
         self.list = QListView(self)
         self.facts = WorkTable(self)
-        self.facts.setAccessibleName(FACTS)
+        self.facts.setAccessibleName(say(FACTS))
         self.checks: list[MessageRow] = []
         self._soon = QTimer(self)
         self._soon.setSingleShot(True)
         self._soon.setInterval(0)
         self._lay_out()
+        self._after = AfterPaint(self, OldMark(self._side, self))
         self._connect()
 
     def _button(self, text: str, role: str) -> QPushButton:
@@ -92,7 +100,7 @@ class PumpsSheet(QWidget):
         self.list.setWordWrap(True)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.list.setResizeMode(QListView.ResizeMode.Adjust)
-        self.list.setAccessibleName("Calibrations of this pump")
+        self.list.setAccessibleName(say("Calibrations of this pump"))
         set_role(self.list, "rows")
         side = QWidget()
         set_role(side, "page")
@@ -101,11 +109,11 @@ class PumpsSheet(QWidget):
         right.setSpacing(GRID)
         right.addWidget(self.answer)
         right.addWidget(self.chart)
-        right.addWidget(self._title("Calibrations of this pump", self.list))
+        right.addWidget(self._title(say("Calibrations of this pump"), self.list))
         right.addWidget(self.list)
-        right.addWidget(self._title(FACTS))
+        right.addWidget(self._title(say(FACTS)))
         right.addWidget(self.facts)
-        right.addWidget(self._title(CHECKS))
+        right.addWidget(self._title(say(CHECKS)))
         self._checks = QVBoxLayout()
         self._checks.setSpacing(GRID // 2)
         right.addLayout(self._checks)
@@ -123,7 +131,8 @@ class PumpsSheet(QWidget):
 
     def _connect(self) -> None:
         self.form.edited.connect(self._edited)
-        self.form.committed.connect(self._document.commit_point)
+        self.form.committed.connect(self._committed)
+        self._after.due.connect(self.recompute)
         self.form.calibration.again.clicked.connect(self._again)
         self.form.calibration.remove.clicked.connect(self._remove)
         self.use.clicked.connect(self._use_found)
@@ -170,20 +179,28 @@ class PumpsSheet(QWidget):
 
     def _fill(self) -> None:
         """Show what the records hold, without touching what is already there."""
-        self._used = self.records.uses(present()) if self.records.pump else ()
+        self._uses_old = True
         self.form.set_values(self.records.by_path())
-        self.form.calibration.remove.setEnabled(bool(self.records.calibration))
         self.recompute()
+
+    def waiting(self) -> bool:
+        """Return whether what is shown is the answer to what stood in the fields before."""
+        return self._soon.isActive() or self._after.waiting()
 
     def settle(self) -> None:
         """End what is being typed."""
-        self._document.commit_point()
+        self._committed()
 
     # Reckoning
 
     def recompute(self) -> None:
         """Reckon what stands in the form and show everything that follows from it."""
         self._soon.stop()
+        self._after.done()
+        if self._uses_old:
+            self._used, self._uses_old = self.records.uses(present()) if self.records.pump else (), False
+        self.form.fit(self.records.by_path())
+        allow(self.form.calibration.remove, bool(self.records.calibration), say("The pump has no calibration yet."))
         now, pump = present(), self.records.values()
         small = pump_use.smallest(self._used)
         dose_ml = None if small is None else small.dose_ml
@@ -227,11 +244,17 @@ class PumpsSheet(QWidget):
         same = pump_view.same_flow(found, pump)
         self.use.setEnabled(bool(found) and newest and not same)
         self.use.setToolTip(
-            "The pump has this flow already" if same else "" if newest else "Only the newest calibration counts"
+            say("The pump has this flow already")
+            if same
+            else ""
+            if newest
+            else say("Only the newest calibration counts")
         )
         # What is expected counts as long as nothing newer was measured.
         self.use_expected.setVisible(bool(expected) and not pump_view.same_flow(expected, pump))
-        self.use_expected.setText(f"Use the flow &expected today, {expected}" if expected else "")
+        self.use_expected.setText(
+            say("Use the flow &expected today, {expected}", expected=expected) if expected else ""
+        )
 
     def _notes(self, shown: Measured) -> Iterator[str]:
         """Yield what else is to be known: cards that the flow in use has passed by, and those a new one would."""
@@ -242,12 +265,17 @@ class PumpsSheet(QWidget):
         in_use = pump_view.flow_in_use(pump)
         late = {card.plan_id: why for card, why in self.records.outdated(in_use)} if in_use else {}
         for plan_id, why in late.items():
-            yield f"Card {plan_id} must not be followed. {why} Print a new card."
+            yield say("Card {plan_id} must not be followed. {why} Print a new card.", plan_id=plan_id, why=why)
         found = pump_view.found_flow(shown)
         if found and self.use.isEnabled():
             cards = [card.plan_id for card, _ in self.records.outdated(float(found)) if card.plan_id not in late]
             if cards:
-                yield f"With this flow, {_cards(cards)} no longer right. Print new ones after using it."
+                yield say_many(
+                    "With this flow, card {cards} is no longer right. Print new ones after using it.",
+                    "With this flow, cards {cards} are no longer right. Print new ones after using it.",
+                    len(cards),
+                    cards=", ".join(cards),
+                )
         said = pump_view.motor(pump)
         if said:
             yield said
@@ -267,7 +295,7 @@ class PumpsSheet(QWidget):
         now = present()
         self._rows = ()
         rows = [pump_sheet.row(each, now) for each in self._found]
-        words = [row.words for row in rows] or ["None yet. Press New calibration, or fill in the runs."]
+        words = [row.words for row in rows] or [say("None yet. Press New calibration, or fill in the runs.")]
         if words != self._list.stringList():
             self._list.setStringList(words)
             self._fit_list()
@@ -283,14 +311,15 @@ class PumpsSheet(QWidget):
         if not self.records.pump:
             return
         self.records.edit(edit.path, edit.typed, self.form)
-        if edit.path in ("pump.flow", "pump.doses_per_day", "pump.smallest_dose", "pump.step", "pump.largest_share"):
-            self._used = self.records.uses(present())
+        self._uses_old |= edit.path in _DOSED_BY
         if edit.path == "calibration.method":
             self._fill()
             return
-        self.form.fit(self.records.by_path())
-        self.form.calibration.remove.setEnabled(bool(self.records.calibration))
-        self.recompute()
+        self._after.ask(self.form.fields[edit.path])
+
+    def _committed(self) -> None:
+        self._document.commit_point()
+        self._after.finish()
 
     def _changed(self, change: Change) -> None:
         owner = change.record_id.partition(":")[0]
@@ -350,9 +379,17 @@ class PumpsSheet(QWidget):
         cards = [card.plan_id for card, _ in self.records.outdated(float(flow))]
         self.records.use_flow(flow, calibrated, self)
         self._fill()
-        down = f" {_cards(cards)} out of date: print new ones." if cards else ""
-        self.header.tell(f"Doses are reckoned with {flow}\u00a0mL per min from now on.{down}".replace(" card", " Card"))
+        said = say("Doses are reckoned with {flow}\u00a0mL per min from now on.", flow=decimal(flow))
+        self.header.tell(" ".join(filter(None, (said, _down(cards)))))
 
 
-def _cards(plan_ids: list[str]) -> str:
-    return f"card{'s' if len(plan_ids) > 1 else ''} {', '.join(plan_ids)} {'are' if len(plan_ids) > 1 else 'is'}"
+def _down(plan_ids: list[str]) -> str:
+    """Return which cards another flow has made wrong; empty for none."""
+    if not plan_ids:
+        return ""
+    return say_many(
+        "Card {cards} is out of date: print new ones.",
+        "Cards {cards} are out of date: print new ones.",
+        len(plan_ids),
+        cards=", ".join(plan_ids),
+    )

@@ -7,7 +7,7 @@ from datetime import datetime
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from evenwater.engine.catalogue import Catalogue
 from evenwater.screens import correct, timetable_sheet
@@ -15,9 +15,11 @@ from evenwater.screens.local_zone import present
 from evenwater.screens.timetable_sheet import Asked, Timetabled, TimetableView
 from evenwater.screens.views import Message
 from evenwater.session import Change, Document, Done, LatestOnly, RecordsChange
+from evenwater.ui.after_paint import AfterPaint, OldMark
 from evenwater.ui.answer_parts import MessageList, Sentence
 from evenwater.ui.dialogs import Dialogs
 from evenwater.ui.flow import FlowRow
+from evenwater.ui.form_column import Column
 from evenwater.ui.form_parts import FormEdit
 from evenwater.ui.learning import Learning
 from evenwater.ui.plans import Plans
@@ -30,11 +32,14 @@ from evenwater.ui.timetable_list import TimetableList
 from evenwater.ui.timetable_records import TimetableRecords
 from evenwater.ui.timetable_strip import TimetableStrip
 from evenwater.ui.together_panel import TogetherPanel
+from evenwater.wording import marked, say, say_all
 
-NOTHING = "No pump gives anything yet. Enter on the Correct sheet what the tank uses in a day, its jug and its pump."
-WORKING = "Being worked out."
+NOTHING = marked(
+    "No pump gives anything yet. Enter on the Correct sheet what the tank uses in a day, its jug and its pump."
+)
+WORKING = marked("Being worked out.")
 _FORM_WIDTH = 340
-_HEADS = ("", "Doses", "Each dose", "In 24 hours", "Pump runs", "Pump")
+_HEADS = ("", marked("Doses"), marked("Each dose"), marked("In 24 hours"), marked("Pump runs"), marked("Pump"))
 _REFRESH_MS = 60_000
 # So long [ms] the window waits before it says that it waits.
 _PATIENCE_MS = 120
@@ -72,10 +77,10 @@ class TimetableSheet(QWidget):
         self.form = TimetableForm(self)
         self.page_actions = TimetableActions(Dialogs(self), self)
         self._cautions = Sentence(self, sign="stop")
-        self._nothing = QLabel(NOTHING, self)
+        self._nothing = QLabel(say(NOTHING), self)
         self._nothing.setWordWrap(True)
         set_role(self._nothing, "muted")
-        self.progress = QLabel(WORKING, self)
+        self.progress = QLabel(say(WORKING), self)
         set_role(self.progress, "second")
         self.progress.hide()
         self.messages = MessageList(self, sign="stop")
@@ -83,7 +88,7 @@ class TimetableSheet(QWidget):
         self._legend = QLabel(self)
         self._legend.setWordWrap(True)
         set_role(self._legend, "caption")
-        self.pumps = Table(self, _HEADS, (6, 5, 3, 3, 3, 5), main=2)
+        self.pumps = Table(self, say_all(_HEADS), (6, 5, 3, 3, 3, 5), main=2)
         self.remarks = MessageList(self, sign="ink")
         self._order = QLabel(self)
         set_role(self._order, "title")
@@ -97,13 +102,15 @@ class TimetableSheet(QWidget):
         self._minute.setInterval(_REFRESH_MS)
         self._minute.start()
         self._lay_out()
+        self._old, self._after = OldMark(self._area, self), AfterPaint(self)
+        self._after.due.connect(self.recompute)
         self._soon.timeout.connect(self.recompute)
-        self._patience.timeout.connect(self.progress.show)
+        self._patience.timeout.connect(self._long)
         self._minute.timeout.connect(self._tick)
         self._work.done.connect(self._done)
         self._work.failed.connect(self._failed)
         self.form.edited.connect(self._edited)
-        self.form.committed.connect(document.commit_point)
+        self.form.committed.connect(self._committed)
         self.form.opened.connect(self.opened)
         for part in (self.page_actions, self.plans_together):
             part.told.connect(self.header.tell)
@@ -125,14 +132,16 @@ class TimetableSheet(QWidget):
         for part in parts:
             column.addWidget(part)
         column.addStretch(1)
-        self._wishes = _area(self.form, self)
+        self._wishes = Column(self.form, self)
+        self._wishes.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._wishes.setFixedWidth(pixels(self.font(), _FORM_WIDTH))
         buttons = FlowRow(GRID)
         for button in self.page_actions.buttons:
             buttons.addWidget(button)
         right = QVBoxLayout()
         right.setSpacing(GRID)
-        right.addWidget(_area(page, self), 1)
+        self._area = Column(page, self)
+        right.addWidget(self._area, 1)
         foot = QHBoxLayout()
         foot.setContentsMargins(GRID, 0, 0, 0)
         foot.addLayout(buttons, 1)
@@ -167,10 +176,11 @@ class TimetableSheet(QWidget):
 
     def waiting(self) -> bool:
         """Return whether what is shown belongs to other wishes than those that stand in the fields."""
-        return self._soon.isActive() or self._work.busy()
+        return self._soon.isActive() or self._after.waiting() or self._work.busy()
 
     def settle(self) -> None:
         """Wait for the work that is under way, before the window closes."""
+        self._after.done()
         self._work.close()
         self.page_actions.close()
         self.plans_together.settle()
@@ -178,6 +188,7 @@ class TimetableSheet(QWidget):
     def recompute(self) -> None:
         """Let the timetable be planned anew; until then nothing can be done with the old one."""
         self._soon.stop()
+        self._after.done()
         system = self.records.system
         self.header.show_volume(correct.volume_words(self._document.values(system)) if system else "")
         self.form.show_pumps(self.records.dosed() if system else ())
@@ -196,19 +207,28 @@ class TimetableSheet(QWidget):
             self.form.set_wish(path, self.records.wish(path))
 
     def _done(self, done: Done) -> None:
-        if done.key == self.records.system and isinstance(done.result, Timetabled):
+        if done.key == self.records.system and isinstance(done.result, Timetabled) and not self._after.waiting():
             self._show(done.result)
 
     def _failed(self, _failed: object) -> None:
-        said = "The timetable could not be worked out. Please keep this log and report it."
+        said = say("The timetable could not be worked out. Please keep this log and report it.")
         self._show(Timetabled(TimetableView("refused", messages=(Message(said),))))
 
     def _stale(self, stale: bool) -> None:
         """Let nobody take what is shown for the answer to what stands in the fields."""
-        for part in (self.strip, self.pumps, self.list, self.remarks):
-            part.setEnabled(not stale)
+        self._old.mark(stale)
+        self.list.setEnabled(not stale)
         if stale:
             self.page_actions.suspend()
+            return
+        for part in (self.strip, self.pumps, self.remarks):
+            part.setEnabled(True)
+
+    def _long(self) -> None:
+        """Say that it takes a while; what is painted in grey, and in ink again, with every key takes longer than the key itself."""
+        self.progress.show()
+        for part in (self.strip, self.pumps, self.remarks):
+            part.setEnabled(False)
 
     def _show(self, found: Timetabled) -> None:
         self._patience.stop()
@@ -243,7 +263,7 @@ class TimetableSheet(QWidget):
             )
         )
         self.remarks.set_messages(tuple(Message(text) for text in (*self.records.shared(), *view.remarks, *view.rules)))
-        self._order.setText(f"In order of time\u2002·\u2002timetable {view.code}")
+        self._order.setText(say("In order of time\u2002·\u2002timetable {code}", code=view.code))
         self.list.show_rows(view.rows)
         system = self._document.values(self.records.system) if self.records.system else {}
         self.page_actions.set_timetable(found, system, present())
@@ -267,7 +287,12 @@ class TimetableSheet(QWidget):
 
     def _edited(self, edit: FormEdit) -> None:
         self.records.edit(edit.path, edit.typed, self)
-        self.recompute()
+        self._stale(True)
+        self._after.ask(self.form.fields.get(edit.path, self.form.alone))
+
+    def _committed(self) -> None:
+        self._document.commit_point()
+        self._after.finish()
 
     def _again(self, *_: object) -> None:
         if self.isVisible():
@@ -279,11 +304,3 @@ class TimetableSheet(QWidget):
 
     def _records_changed(self, _change: RecordsChange) -> None:
         self._again()
-
-
-def _area(page: QWidget, parent: QWidget) -> QScrollArea:
-    area = QScrollArea(parent)
-    area.setWidgetResizable(True)
-    area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-    area.setWidget(page)
-    return area

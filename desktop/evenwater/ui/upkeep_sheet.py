@@ -9,11 +9,14 @@ from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.quantities import Typed
 from evenwater.screens import correct, learned, upkeep, words
 from evenwater.screens.local_zone import present
+from evenwater.screens.terms import capitalized, term
 from evenwater.screens.upkeep import EXCHANGED, UpkeepRow, UpkeepView
 from evenwater.screens.views import Message
 from evenwater.session import Change, Document, RecordsChange
+from evenwater.ui.after_paint import AfterPaint, OldMark
 from evenwater.ui.answer_parts import MessageList, Sentence
 from evenwater.ui.form_column import Column
+from evenwater.ui.form_parts import set_topic
 from evenwater.ui.learning import Learning
 from evenwater.ui.limit_bars import LimitBars, near_and_far
 from evenwater.ui.plans import Plans
@@ -23,14 +26,15 @@ from evenwater.ui.table import Table
 from evenwater.ui.theme import GRID, pixels, set_role
 from evenwater.ui.together_panel import TogetherPanel
 from evenwater.ui.upkeep_records import UpkeepRecords
+from evenwater.wording import marked, say, say_all
 
-NOTHING = "Nothing is kept yet. Enter on the Correct sheet what the tank uses in a day, its jug and its pump."
-AT_WHICH_MINUTE = "At which minute each pump doses, and in how many doses, stands on the Timetable sheet."
+NOTHING = marked("Nothing is kept yet. Enter on the Correct sheet what the tank uses in a day, its jug and its pump.")
+AT_WHICH_MINUTE = marked("At which minute each pump doses, and in how many doses, stands on the Timetable sheet.")
 _FIELD_WIDTH = 260
 # Once a minute, so that the dates on which jugs are empty stay true.
 _REFRESH_MS = 60_000
-_HEADS = ("", "mL per hour", "Set on the pump", "In the jug", "The jug is empty")
-_SPAN_HEADS = ("In time", "", "a week", "a month", "a year", "settles at")
+_HEADS = ("", marked("mL per hour"), marked("Set on the pump"), marked("In the jug"), marked("The jug is empty"))
+_SPAN_HEADS = (marked("In time"), "", marked("a week"), marked("a month"), marked("a year"), marked("settles at"))
 
 
 class UpkeepSheet(QWidget):
@@ -46,10 +50,11 @@ class UpkeepSheet(QWidget):
         set_role(self, "page")
         self._document, self._catalogue, self._learning = document, catalogue, learning
         self.records = UpkeepRecords(document, catalogue, learning, plans)
-        self.view = UpkeepView("empty")
+        self._view = UpkeepView("empty")
         self.header = SheetHeader(document, self)
-        self.exchanged = QuantityField("Water exchanged", EXCHANGED, words.sentence, self)
-        self.exchanged.set_help("continuously; leave it empty for none")
+        self.exchanged = QuantityField(say("Water exchanged"), EXCHANGED, words.sentence, self)
+        set_topic(self.exchanged, "exchanged", "water")
+        self.exchanged.set_help(say("continuously; leave it empty for none"))
         self.exchanged.setFixedWidth(pixels(self.font(), _FIELD_WIDTH))
         # Stands in place of the field where one figure for both pumps is not all.
         self.elsewhere = QLabel(self)
@@ -57,16 +62,16 @@ class UpkeepSheet(QWidget):
         self.elsewhere.hide()
         self.buttons = [self._button(name) for name in catalogue.parameters]
         self._cautions = Sentence(self, sign="stop")
-        self._nothing = QLabel(NOTHING, self)
+        self._nothing = QLabel(say(NOTHING), self)
         set_role(self._nothing, "muted")
         self.messages = MessageList(self, sign="stop")
-        self.doses = Table(self, _HEADS, (4, 3, 3, 4, 3), main=1)
+        self.doses = Table(self, say_all(_HEADS), (4, 3, 3, 4, 3), main=1)
         self.bars = LimitBars(self)
         self._far = QLabel(self)
         self._far.setWordWrap(True)
         set_role(self._far, "caption")
-        self.spans = Table(self, _SPAN_HEADS, (3, 3, 2, 2, 2, 2))
-        self.lines = Table(self, ("What else it does", "", ""), (3, 6, 3))
+        self.spans = Table(self, say_all(_SPAN_HEADS), (3, 3, 2, 2, 2, 2))
+        self.lines = Table(self, (say("What else it does"), "", ""), (3, 6, 3))
         self.remarks = MessageList(self, sign="ink")
         self.plans_together = TogetherPanel(document, catalogue, learning, plans, self)
         self._soon = QTimer(self)
@@ -77,8 +82,10 @@ class UpkeepSheet(QWidget):
         self._minute.timeout.connect(self._again)
         self._minute.start()
         self._lay_out()
+        self._after = AfterPaint(self, OldMark(self._area, self))
+        self._after.due.connect(self.recompute)
         self.exchanged.edited.connect(self._edited)
-        self.exchanged.committed.connect(document.commit_point)
+        self.exchanged.committed.connect(self._committed)
         self.plans_together.told.connect(self.header.tell)
         self._soon.timeout.connect(self.recompute)
         document.changed.connect(self._changed)
@@ -87,11 +94,11 @@ class UpkeepSheet(QWidget):
             signal.connect(self._again)
 
     def _button(self, parameter: str) -> QPushButton:
-        button = QPushButton(parameter.capitalize(), self)
+        button = QPushButton(capitalized(parameter), self)
         button.setAutoDefault(False)
         button.setProperty("parameter", parameter)
-        button.setToolTip("Open it on the Correct sheet")
-        button.setAccessibleName(f"Open {parameter} on the Correct sheet")
+        button.setToolTip(say("Open it on the Correct sheet"))
+        button.setAccessibleName(say("Open {parameter} on the Correct sheet", parameter=term(parameter)))
         set_role(button, "quiet")
         button.clicked.connect(self._open)
         return button
@@ -144,13 +151,25 @@ class UpkeepSheet(QWidget):
         self.exchanged.setEnabled(bool(system_id))
         self.recompute()
 
+    @property
+    def view(self) -> UpkeepView:
+        """What is shown; an answer that is still waited for is reckoned first."""
+        self._after.finish()
+        return self._view
+
+    def waiting(self) -> bool:
+        """Return whether what is shown is the answer to what stood in the fields before."""
+        return self._soon.isActive() or self._after.waiting()
+
     def settle(self) -> None:
-        """Close the window of the card."""
+        """Reckon what is waited for, and close the window of the card."""
+        self._after.finish()
         self.plans_together.settle()
 
     def recompute(self) -> None:
         """Reckon the upkeep and show everything that follows from it."""
         self._soon.stop()
+        self._after.done()
         system = self.records.system
         self.header.show_volume(correct.volume_words(self._document.values(system)) if system else "")
         elsewhere = self.records.said_elsewhere()
@@ -161,10 +180,10 @@ class UpkeepSheet(QWidget):
         for button in self.buttons:
             button.setVisible(button.property("parameter") in kept)
         self._nothing.setVisible(not kept)
-        self.view = (
+        self._view = (
             upkeep.evaluate(self.records.raw(), self._catalogue, present()).view if kept else UpkeepView("empty")
         )
-        self._show(self.view)
+        self._show(self._view)
         self._area.settle()
         self._learn()
 
@@ -179,7 +198,7 @@ class UpkeepSheet(QWidget):
 
     def _log_says(self, parameter: str) -> str:
         """Return what the log says of a use, with its interval and its age."""
-        found = self._learning.known(self.records.system, parameter.lower())
+        found = self._learning.known(self.records.system, parameter)
         return "" if found is None else found.offer
 
     def _ratio(self) -> tuple[str, ...]:
@@ -202,7 +221,7 @@ class UpkeepSheet(QWidget):
         self.bars.setVisible(bool(near))
         self._far.setText(far)
         self._far.setVisible(bool(far))
-        rules = (*view.rules, AT_WHICH_MINUTE) if view.rows else view.rules
+        rules = (*view.rules, say(AT_WHICH_MINUTE)) if view.rows else view.rules
         self.remarks.set_messages(tuple(Message(text) for text in (*view.remarks, *self._ratio(), *rules)))
         self.spans.set_rows(tuple((s.what, s.how, s.week, s.month, s.year, s.settles) for s in view.spans))
         self.lines.set_rows(tuple((line.what, line.how, line.gives) for line in view.lines))
@@ -213,28 +232,39 @@ class UpkeepSheet(QWidget):
         number = rest.partition(".")[0]
         kept = self.records.kept()
         if table == "exchange" and (rest != "per_day" or self.records.said_elsewhere()):
-            what = "Exchange" if rest == "per_day" else f"New water, {rest}"
-            return Message(f"{what}: {message.text} It stands on the Exchange sheet.", "", message.code)
+            what = say("Exchange") if rest == "per_day" else say("New water, {rest}", rest=rest)
+            return Message(
+                say("{what}: {message} It stands on the Exchange sheet.", what=what, message=message.text),
+                "",
+                message.code,
+            )
         if table == "item" and number.isdigit() and int(number) <= len(kept):
-            return Message(f"{kept[int(number) - 1].capitalize()}: {message.text}", "", message.code)
+            return Message(f"{capitalized(kept[int(number) - 1])}: {message.text}", "", message.code)
         return message
 
     def _used(self, row: UpkeepRow) -> str:
         """Return the use with where it comes from, and beside a typed one what the log says."""
-        from_log = self._log_says(row.parameter)
-        if not self.records.typed(row.parameter.lower()):
+        from_log = self._log_says(row.name)
+        if not self.records.typed(row.name):
             return from_log
-        return "\n".join(filter(None, (f"used: {row.use}", from_log)))
+        return "\n".join(filter(None, (say("used: {use}", use=row.use), from_log)))
 
     def _row(self, row: UpkeepRow) -> tuple[str, ...]:
         return (
             "\n".join(filter(None, (row.parameter, self._used(row), row.share))),
-            row.per_hour or "nothing is dosed",
+            row.per_hour or say("nothing is dosed"),
             "\n".join(
-                filter(None, (row.dose, row.run_time, f"{row.in_24_hours} in 24 hours" if row.in_24_hours else ""))
+                filter(
+                    None,
+                    (
+                        row.dose,
+                        row.run_time,
+                        say("{in_24_hours} in 24 hours", in_24_hours=row.in_24_hours) if row.in_24_hours else "",
+                    ),
+                )
             ),
             row.additive,
-            " · ".join(filter(None, (row.jug_empty, f"after {row.jug}" if row.jug else ""))),
+            " · ".join(filter(None, (row.jug_empty, say("after {jug}", jug=row.jug) if row.jug else ""))),
         )
 
     def _open(self) -> None:
@@ -244,7 +274,11 @@ class UpkeepSheet(QWidget):
 
     def _edited(self, typed: Typed) -> None:
         self.records.edit_exchanged(typed, self)
-        self.recompute()
+        self._after.ask(self.exchanged)
+
+    def _committed(self) -> None:
+        self._document.commit_point()
+        self._after.finish()
 
     def _changed(self, change: Change) -> None:
         if change.initiator is not self and self.isVisible():
