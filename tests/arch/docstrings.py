@@ -1,8 +1,9 @@
 """Reads numpydoc docstrings strictly enough that a missing unit or a renamed parameter fails the build.
 
-The rule, for every public function of the engine: it says what it does; where figures (floats or arrays of them) go in
-or come out, each stands under Parameters or Returns with its unit in brackets, ``[-]`` where it has none; and where
-there is a Parameters section, its names are the signature's, in its order.
+The rule, for every public function of the engine: it says what it does; its parameters stand under Parameters, in the order of the
+signature, what it returns under Returns, and what it raises itself under Raises; figures (floats or arrays of them) have their unit in
+brackets there, ``[-]`` where it has none. The rule for every public class: it says what it is; figures among its fields have a unit in the
+class's docstring, or in their own name (``dose_ml``).
 """
 
 from __future__ import annotations
@@ -14,6 +15,9 @@ from collections.abc import Iterator
 _FIGURE = re.compile(r"\b(float|float64|floating|NDArray|ndarray|Floats?|Array)\b")
 _UNIT = re.compile(r"\[[^\[\]]+\]")
 _SECTION = re.compile(r"^(?P<title>[A-Z][A-Za-z ]+)\n-{3,}\s*$", re.MULTILINE)
+
+# A name that carries its unit.
+_NAMED_UNIT = re.compile(r"_(?:c|cm|days?|g|hours|hpa|l|m|mg|min|ml|mm|s|seconds|share)$|_per_")
 
 Function = ast.FunctionDef | ast.AsyncFunctionDef
 
@@ -72,7 +76,7 @@ def faults(function: Function) -> list[str]:
     parameters = signature(function)
     described = entries(parts.get("Parameters", ""))
     found = []
-    if described and list(described) != list(parameters):
+    if list(described) != list(parameters):
         found.append(f"Parameters are {list(described)}, the signature says {list(parameters)}")
     for name, annotation in parameters.items():
         if _FIGURE.search(annotation) and not _UNIT.search(described.get(name, "")):
@@ -82,6 +86,36 @@ def faults(function: Function) -> list[str]:
         ast.unparse(decorator) in {"property", "cached_property"} for decorator in function.decorator_list
     )
     said = docstring if is_property else parts.get("Returns", parts.get("Yields", ""))
+    if returned not in {"", "None"} and not said:
+        found.append("does not say what it returns")
+    unsaid = sorted(raised for raised in _raised(function) if raised not in parts.get("Raises", ""))
+    found += [f"does not say when it raises {raised}" for raised in unsaid]
     if _FIGURE.search(returned) and not _UNIT.search(said):
         found.append("no [unit] for what is returned")
     return found
+
+
+def _raised(function: Function) -> set[str]:
+    """Return the names of what a function raises itself; what it calls is said there."""
+    raised = (node.exc for node in ast.walk(function) if isinstance(node, ast.Raise) and node.exc is not None)
+    return {ast.unparse(each.func if isinstance(each, ast.Call) else each) for each in raised}
+
+
+def public_classes(tree: ast.Module) -> Iterator[ast.ClassDef]:
+    """Yield the public classes of a module."""
+    yield from (node for node in tree.body if isinstance(node, ast.ClassDef) and not node.name.startswith("_"))
+
+
+def class_faults(node: ast.ClassDef) -> list[str]:
+    """Return what is wrong with a class's docstring, in words; empty when nothing is."""
+    docstring = ast.get_docstring(node)
+    if not docstring:
+        return ["no docstring"]
+    if _UNIT.search(docstring):
+        return []
+    fields = (each for each in node.body if isinstance(each, ast.AnnAssign) and isinstance(each.target, ast.Name))
+    return [
+        f"no [unit] for field {each.target.id}"  # type: ignore[union-attr]
+        for each in fields
+        if _FIGURE.search(ast.unparse(each.annotation)) and not _NAMED_UNIT.search(each.target.id)  # type: ignore[union-attr]
+    ]

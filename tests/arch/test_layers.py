@@ -14,13 +14,13 @@ QT = {"PySide6", "shiboken6", "pyqtgraph"}
 QT_FREE = (
     "engine", "store", "screens", "headless.py", "headless_calibration.py", "headless_chemistry.py", "headless_consumption.py", "headless_exchange.py", "headless_outcome.py",
     "headless_jug.py", "headless_recovery.py", "headless_stock.py", "headless_timetable.py", "headless_upkeep.py", "question_file.py", "question_exchange.py", "question_jug.py", "question_parts.py", "question_recovery.py", "question_tables.py",
-    "assets.py",
+    "assets.py", "wording.py",
 )  # fmt: skip
 
 # What each Qt-free layer may take from outside the standard library.
 THIRD_PARTIES = {
     "engine": {"numpy", "pint", "periodictable", "gsw"},
-    "store": {"numpy", "peewee", "playhouse"},
+    "store": {"numpy", "peewee", "playhouse", "psycopg"},
     "screens": {"icalendar", "numpy"},
     "headless.py": set(),
     "headless_calibration.py": set(),
@@ -40,7 +40,10 @@ THIRD_PARTIES = {
     "question_recovery.py": set(),
     "question_tables.py": set(),
     "assets.py": set(),
+    "wording.py": set(),
 }
+# Only what opens a log on a server may load its driver and the keyring, and only when one was chosen.
+OF_A_SERVER = {"psycopg", "psycopg2", "keyring"}
 NETWORK = {"aiohttp", "ftplib", "http", "httpx", "requests", "smtplib", "socket", "ssl", "urllib", "urllib3", "xmlrpc"}
 
 
@@ -72,6 +75,11 @@ def networked(tree: ast.Module) -> list[str]:
     ]
 
 
+def serving(tree: ast.Module) -> list[str]:
+    """Return the imports of a module, on loading or later, of what belongs to a log on a server."""
+    return [f"line {line}: {module}" for module, line, _ in imported(tree) if module.split(".")[0] in OF_A_SERVER]
+
+
 def printing(tree: ast.Module) -> list[str]:
     """Return the calls of print and input in a module."""
     return [
@@ -89,6 +97,7 @@ def printing(tree: ast.Module) -> list[str]:
         (heavy_at_load, "try:\n    import pint\nexcept ImportError:\n    pass"),
         (networked, "def f():\n    import urllib.request"),
         (networked, "from PySide6.QtNetwork import QNetworkReply"),
+        (serving, "def f():\n    import psycopg"),
         (printing, "def f():\n    print(1)"),
     ],
 )
@@ -120,6 +129,12 @@ def test_qt_never_enters_the_layers_below_it() -> None:
         assert not qt, shown(file)
 
 
+def _without_types(tree: ast.Module) -> ast.Module:
+    """Return a module without what only a type checker loads."""
+    kept = [node for node in tree.body if not (isinstance(node, ast.If) and ast.unparse(node.test) == "TYPE_CHECKING")]
+    return ast.Module(kept, [])
+
+
 @pytest.mark.parametrize("file", python_files(), ids=shown)
 def test_file_keeps_the_house_rules(file: Path) -> None:
     lines = file.read_text(encoding="utf-8").count("\n")
@@ -128,6 +143,9 @@ def test_file_keeps_the_house_rules(file: Path) -> None:
     assert ast.get_docstring(tree), "says nothing about itself"
     assert heavy_at_load(tree) == []
     assert networked(tree) == []
+    # Inside the function that opens a connection; elsewhere only for the types of a checker.
+    if file != PRODUCT / "store" / "link.py":
+        assert serving(_without_types(tree)) == []
     if file.parent != PRODUCT:  # headless and __main__ speak to a terminal
         assert printing(tree) == []
 

@@ -55,6 +55,8 @@ AFTER_THE_CHART = (
     "PySide6.QtPrintSupport", "evenwater.card.output", "evenwater.screens.learned", "evenwater.screens.together",
     "evenwater.session.demo", "evenwater.ui.backups_window", "evenwater.ui.jugs_sheet", "evenwater.ui.log_sheet",
     "evenwater.ui.rounds_sheet", "icalendar", "periodictable", "pint",
+    # Only for a log on a server, if at all: peewee would load the driver as soon as it is loaded itself.
+    "evenwater.store.facility", "evenwater.store.postgres", "evenwater.ui.server_page", "keyring", "psycopg",
 )  # fmt: skip
 
 CHART_FIRST = """

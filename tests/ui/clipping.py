@@ -33,11 +33,13 @@ def _faults(widget: QWidget) -> Iterator[str]:
     if isinstance(widget, QLabel) and widget.wordWrap():
         if widget.height() < widget.heightForWidth(widget.width()):
             yield f"{widget.height()} px high, needs {widget.heightForWidth(widget.width())}"
-        longest = max(widget.fontMetrics().horizontalAdvance(word) for word in re.split("[ \n]", widget.text()))
+        longest = max(widget.fontMetrics().horizontalAdvance(word) for word in re.split("(?<=[^ ]-)|[ \n]", widget.text()))
         if widget.width() < longest:
             yield f"{widget.width()} px wide, its longest word needs {longest}"
     elif isinstance(widget, QLabel):
-        needed = widget.fontMetrics().horizontalAdvance(widget.text())
+        # The sign before an underlined letter is not shown.
+        shown = widget.text() if widget.buddy() is None else re.sub("&(.)", r"\1", widget.text())
+        needed = widget.fontMetrics().horizontalAdvance(shown)
         if widget.contentsRect().width() < needed:
             yield f"{widget.contentsRect().width()} px wide, needs {needed}"
         if widget.height() < widget.fontMetrics().height():

@@ -45,7 +45,7 @@ def show_pump(window: MainWindow, name: str, qtbot) -> PumpsSheet:
 
 def settled(sheet: PumpsSheet, qtbot) -> None:
     """Wait until what the sheet shows belongs to what stands in it."""
-    qtbot.waitUntil(lambda: not sheet._soon.isActive(), timeout=5000)
+    qtbot.waitUntil(lambda: not sheet.waiting(), timeout=5000)
 
 
 def typed_in(sheet: PumpsSheet, path: str) -> Typed:

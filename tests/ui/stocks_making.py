@@ -35,7 +35,8 @@ def stocks_of(window: MainWindow, qtbot) -> StocksSheet:
 
 
 def settled(stocks: StocksSheet, qtbot) -> None:
-    """Wait until what the sheet shows belongs to what stands in it."""
+    """Wait until what the sheet shows belongs to what stands in it, and stands where it belongs."""
+    QApplication.processEvents()
     qtbot.waitUntil(lambda: not stocks._soon.isActive(), timeout=5000)
 
 

@@ -199,7 +199,7 @@ def test_every_button_is_large_and_none_is_pressed_by_enter(backups: BackupsWind
     yesterdays(backups)
     click(backups.restore)
     buttons = [button for button in backups.findChildren(QPushButton) if button.isVisible()]
-    assert len(buttons) == 5
+    assert len(buttons) == 6
     for button in buttons:
         assert button.height() >= 32, button.text()
         assert not button.autoDefault()

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 from datetime import UTC, datetime
 from pathlib import Path
+from typing import Any
 
 import pytest
 from PySide6.QtCore import QSettings, Qt
@@ -13,6 +14,7 @@ from PySide6.QtWidgets import QApplication
 from evenwater.engine.quantities import Typed
 from evenwater.session import Document, Entry
 from evenwater.store import Store
+from evenwater.ui.log_questions import LogQuestions
 from evenwater.ui.log_sheet import LogSheet
 from evenwater.ui.main_window import MainWindow
 from tests.ui.log_making import (
@@ -236,6 +238,31 @@ def test_H14_the_dose_of_another_window_is_asked_about_and_not_doubled(
     click(yes)
     assert sorted(dose.who for dose in kept(log)) == ["Ada", "Bo"]
     assert said_below(log) == []
+
+
+def test_H14_a_dose_that_another_window_logs_at_the_moment_of_asking_is_asked_about(
+    log: LogSheet, window: MainWindow, other: Document, monkeypatch: pytest.MonkeyPatch
+):
+    ash = jug_named(window, ASH)
+    given = Entry("theirs", log._system, "dose", ash, MORNING, "Ada", {"amount": Typed("12.5", "mL")}, 12.5)
+    before = LogQuestions.before
+
+    def and_meanwhile(*asked: Any) -> Any:
+        """Answer from the log as it is, in which the other window then logs."""
+        answer = before(*asked)
+        other.log.log([given])
+        return answer
+
+    begin_dose(log, ash, "12,5")
+    put(log, "who", "Bo")
+    monkeypatch.setattr(LogQuestions, "before", and_meanwhile)
+    click(log.form.log)
+    assert [dose.id for dose in kept(log)] == ["theirs"]
+    (question,) = said_below(log)
+    assert "by Ada" in question
+    (yes,) = log.form.messages._rows[0].buttons()
+    click(yes)
+    assert sorted(dose.who for dose in kept(log)) == ["Ada", "Bo"]
 
 
 @pytest.mark.parametrize(("minutes", "asked"), [(0, True), (9, True), (10, True), (11, False), (60 * 24, False)])

@@ -108,6 +108,7 @@ def test_a_calibration_by_mouse(demo: MainWindow, qtbot):
     for number, text in enumerate(("58.5", "58.4", "58.7"), start=1):
         click_into(fields[f"calibration.run_{number}_reads"])
         write(text)
+    settled(sheet, qtbot)
     assert sheet.answer.view.state == "answered"
     click(sheet.use)
     assert document.value(sheet.records.pump, "flow") == Typed("23.41", "mL/min")
@@ -138,6 +139,7 @@ def test_the_answer_follows_every_key(demo: MainWindow, qtbot):
         click_into(sheet.form.fields[path])
         for key in text:
             QTest.keyClicks(QApplication.focusWidget(), key)
+            settled(sheet, qtbot)
             states.append((sheet.answer.view.state, sheet.answer.view.figure))
     assert states[:2] == [("empty", "")] * 2
     assert states[3] == ("stop", "24"), "one run tells a flow, and that it is too little"

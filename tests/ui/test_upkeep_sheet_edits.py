@@ -50,7 +50,7 @@ def sheet(window: MainWindow, qtbot) -> UpkeepSheet:
 
 
 def settled(sheet: UpkeepSheet, qtbot) -> None:
-    qtbot.waitUntil(lambda: not sheet._soon.isActive(), timeout=5000)
+    qtbot.waitUntil(lambda: not sheet.waiting(), timeout=5000)
 
 
 def per_hour(sheet: UpkeepSheet) -> dict[str, str]:

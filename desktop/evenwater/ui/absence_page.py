@@ -9,13 +9,15 @@ from evenwater.engine.quantities import Typed
 from evenwater.screens.absence_view import AbsenceView
 from evenwater.screens.views import Message
 from evenwater.ui.answer_parts import MessageList
+from evenwater.ui.form_parts import set_topic
 from evenwater.ui.jug_panels import show_words, words_label
 from evenwater.ui.table import Table
 from evenwater.ui.text_field import TextField
 from evenwater.ui.theme import GRID, pixels, set_role
+from evenwater.wording import marked, say, say_all
 
 _FIELD_WIDTH = 260
-_HEADS = ("Jug", "Before you leave", "Why")
+_HEADS = (marked("Jug"), marked("Before you leave"), marked("Why"))
 
 
 class AbsencePage(QWidget):
@@ -29,15 +31,16 @@ class AbsencePage(QWidget):
         super().__init__(parent)
         set_role(self, "page")
         self.view = AbsenceView()
-        self.until = TextField("Away until", "like 2026-12-20 18:00", self)
+        self.until = TextField(say("Away until"), say("like 2026-12-20 18:00"), self)
+        set_topic(self.until, "until", "absence")
         self.until.setFixedWidth(pixels(self.font(), _FIELD_WIDTH))
-        self._title = QLabel("Going away", self)
+        self._title = QLabel(say("Going away"), self)
         set_role(self._title, "title")
         self._said, self._headline = words_label(self, "muted"), words_label(self, "second")
-        self.rows = Table(self, _HEADS, (3, 3, 6), main=1)
+        self.rows = Table(self, say_all(_HEADS), (3, 3, 6), main=1)
         self.unknown = MessageList(self, sign="ink")
         self._overdue_title, self._due_title = (
-            QLabel(text, self) for text in ("Due already", "Falls into the time away")
+            QLabel(text, self) for text in (say("Due already"), say("Falls into the time away"))
         )
         for title in (self._overdue_title, self._due_title):
             set_role(title, "title")
@@ -61,7 +64,7 @@ class AbsencePage(QWidget):
         self.view = view
         self.until.set_typed(typed)
         self.until.set_message(view.message)
-        show_words(self._said, f"Away {view.until}." if view.until else "")
+        show_words(self._said, say("Away {until}.", until=view.until) if view.until else "")
         show_words(self._headline, view.headline)
         show_words(self._rule, view.rule)
         self.rows.set_rows(

@@ -14,18 +14,19 @@ from evenwater.screens.views import AnswerView, Message, WorkLine
 from evenwater.ui.answer_parts import Figure, MessageList, Sentence
 from evenwater.ui.flow import FlowRow
 from evenwater.ui.limit_bars import LimitBars, near_and_far
-from evenwater.ui.plain_text import WordsLabel
+from evenwater.ui.plain_text import WordsLabel, allow
 from evenwater.ui.still_grid import StillGrid
 from evenwater.ui.theme import GRID, pixels, set_role
+from evenwater.wording import marked, say
 
 MISSING = "--"
-STALE = "The question has changed"
+STALE = marked("The question has changed")
 _USUAL_HEIGHT = 292
 # Widths of the columns of a table of working: what, how, what it gives.
 _SHARES = (3, 5, 3)
-_HOW = "How this was worked out"
-_HOW_HIDE = "Hide the working"
-_BESIDES, _BESIDES_HIDE = "What else it does", "Hide what else it does"
+_HOW = marked("How this was worked out")
+_HOW_HIDE = marked("Hide the working")
+_BESIDES, _BESIDES_HIDE = marked("What else it does"), marked("Hide what else it does")
 
 
 class WorkTable(QWidget):
@@ -40,7 +41,7 @@ class WorkTable(QWidget):
         for column, share in enumerate(_SHARES):
             self._grid.setColumnStretch(column, share)
         self._rows: list[tuple[QLabel, QLabel, QLabel]] = []
-        self.setAccessibleName(_HOW)
+        self.setAccessibleName(say(_HOW))
 
     def set_lines(self, lines: tuple[WorkLine, ...]) -> None:
         """Show these lines."""
@@ -81,14 +82,14 @@ class AnswerPanel(QWidget):
         self, parent: QWidget | None = None, how: str = _HOW, usual_height: int = _USUAL_HEIGHT, hide: str = _HOW_HIDE
     ) -> None:
         super().__init__(parent)
-        self._how, self._hide = how, hide
+        self._how, self._hide = say(how), say(hide)
         self._view = AnswerView("empty")
         self._body = QWidget(self)
         # A usual answer's height is kept free, so that the ramp below keeps its place while the keeper types.
         self._body.setMinimumHeight(pixels(self.font(), usual_height))
         self._cautions = Sentence(self._body, sign="stop")
         self._figure = Figure(self._body)
-        self._status = QLabel(STALE, self)
+        self._status = QLabel(say(STALE), self)
         self._second, self._third, self._set_by = (self._line() for _ in range(3))
         self._bars = LimitBars(self._body)
         self._far = self._line()
@@ -96,10 +97,10 @@ class AnswerPanel(QWidget):
         self._messages = MessageList(self._body, sign="stop")
         self._work = WorkTable(self._body)
         self._besides = WorkTable(self._body)
-        self._besides.setAccessibleName(_BESIDES)
+        self._besides.setAccessibleName(say(_BESIDES))
         self._parts: tuple[QWidget, ...] = (self._cautions, self._figure, self._second, self._third, self._messages)
         self._parts += (self._set_by, self._bars, self._far, self._remarks, self._work, self._besides)
-        self.how, self.besides = self._toggle(how), self._toggle(_BESIDES)
+        self.how, self.besides = self._toggle(self._how), self._toggle(say(_BESIDES))
         self._row = FlowRow(GRID)
         self._lay_out()
         for label, role in (
@@ -122,7 +123,7 @@ class AnswerPanel(QWidget):
         answered = view.state in ("answered", "stop")
         self._figure.set_figure(view.figure if answered else MISSING, view.figure_unit if answered else "", answered)
         self._figure.set_alarm(view.state == "stop")
-        self._figure.setAccessibleDescription(view.spoken)
+        self._figure.set_spoken(view.spoken)
         for label, text in ((self._second, view.second), (self._third, view.third)):
             label.setText(text)
             label.setVisible(bool(text))
@@ -142,10 +143,11 @@ class AnswerPanel(QWidget):
         stale = stale and self._view.state != "empty"
         for part in self._parts:
             part.setEnabled(not stale)
-        self.how.setEnabled(not stale and bool(self._view.working))
-        self.besides.setEnabled(not stale and bool(self._view.side_effects))
+        why_not = say(STALE) if stale else say("There is nothing to show yet.")
+        allow(self.how, not stale and bool(self._view.working), why_not)
+        allow(self.besides, not stale and bool(self._view.side_effects), why_not)
         self.besides.setVisible(bool(self._view.side_effects))
-        self._status.setText(STALE if stale else "")
+        self._status.setText(say(STALE) if stale else "")
         self._status.setVisible(stale)
 
     @property
@@ -170,7 +172,7 @@ class AnswerPanel(QWidget):
         self._show_work()
 
     def _toggle_besides(self, shown: bool) -> None:
-        self.besides.setText(_BESIDES_HIDE if shown else _BESIDES)
+        self.besides.setText(say(_BESIDES_HIDE) if shown else say(_BESIDES))
         self._show_work()
 
     def _show_work(self) -> None:

@@ -7,8 +7,10 @@ from PySide6.QtGui import QColor, QFontMetricsF, QKeyEvent, QPainter, QPaintEven
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
 from evenwater.screens.views import Message, Offer
+from evenwater.ui.announce import Announcer
 from evenwater.ui.paper_style import draw_sign
 from evenwater.ui.theme import GRID, scaled, set_role, tokens_of
+from evenwater.wording import say
 
 _FIGURE_POINTS, _UNIT_POINTS = 52.0, 20.0
 _UNIT_GAP = 14.0
@@ -33,11 +35,19 @@ class Figure(QWidget):
             return
         before, self._answered = (self._figure, self._unit), answered
         self._figure, self._unit = figure, unit
-        self.setAccessibleName(f"{figure} {unit}" if answered else "No figure yet")
+        self.setAccessibleName(f"{figure} {unit}" if answered else say("No figure yet"))
         if (figure, unit) != before:
             self._hint = QSize()
             self.updateGeometry()
+        if self.isVisible():
+            Announcer.of(self).say_after_quiet(self, self.text if answered else "")
         self.update()
+
+    def set_spoken(self, sentence: str) -> None:
+        """Be read as a whole sentence, now and when the figure that has just changed is announced."""
+        self.setAccessibleDescription(sentence)
+        if sentence and self.isVisible() and Announcer.of(self).waits(self):
+            Announcer.of(self).say_after_quiet(self, sentence)
 
     def set_alarm(self, alarm: bool) -> None:
         """Let the words stand in the colour of what must stop; they say it without colour as well."""
@@ -246,6 +256,9 @@ class MessageList(QWidget):
         if (messages, sign) == self._shown:
             return
         self._shown = (messages, sign)
+        if self.isVisible() or (messages and self._stands_in_sight()):
+            stop = " ".join(message.text for message in messages) if sign == "stop" else ""
+            Announcer.of(self).say_after_quiet(self, stop, urgent=True)
         while len(self._rows) < len(messages):
             row = MessageRow(self, sign)
             row.offerChosen.connect(self.offerChosen)
@@ -256,3 +269,7 @@ class MessageList(QWidget):
                 row.set_message(messages[n], sign)
             row.setVisible(n < len(messages))
         self.setVisible(bool(messages))
+
+    def _stands_in_sight(self) -> bool:
+        above = self.parentWidget()
+        return above is not None and above.isVisible()

@@ -6,7 +6,7 @@ from functools import partial
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, QStandardPaths, Qt, QUrl
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QPersistentModelIndex, QStandardPaths, Qt, QUrl, Signal
 from PySide6.QtGui import QDesktopServices, QKeyEvent, QShowEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -25,9 +25,11 @@ from evenwater.screens import backup_words, room_words
 from evenwater.screens.backup_words import CopyRow
 from evenwater.screens.local_zone import present
 from evenwater.session import Copy, CopyList, Document, LatestOnly, listed
+from evenwater.ui.plain_text import allow
 from evenwater.ui.theme import GRID, pixels, set_role
+from evenwater.wording import marked, say, say_all
 
-COLUMNS = ("When", "What", "Holds", "Size")
+COLUMNS = (marked("When"), marked("What"), marked("Holds"), marked("Size"))
 Index = QModelIndex | QPersistentModelIndex
 
 
@@ -64,17 +66,22 @@ class CopyModel(QAbstractTableModel):
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         """Return the name of a column."""
         if role == Qt.ItemDataRole.DisplayRole and orientation == Qt.Orientation.Horizontal:
-            return COLUMNS[section]
+            return say_all(COLUMNS[section])
         return None
 
 
 class BackupsWindow(QWidget):
-    """Shows the copies of the log of a document; nothing waits inside a call for an answer."""
+    """Shows the copies of the log of a document; nothing waits inside a call for an answer.
+
+    ``serverWanted`` says that the log is to be another one, on a server.
+    """
+
+    serverWanted = Signal()
 
     def __init__(self, document: Document, parent: QWidget | None = None) -> None:
         """Make the window, still empty; it reads what lies there when it is shown."""
         super().__init__(parent, Qt.WindowType.Window)
-        self.setWindowTitle("Backups")
+        self.setWindowTitle(say("Backups"))
         set_role(self, "page")
         self._document = document
         self._work = LatestOnly(self)
@@ -83,17 +90,19 @@ class BackupsWindow(QWidget):
         self.where, self.fault, self.told = self._label("muted"), self._label("stop"), self._label("muted")
         self.lines = CopyModel(self)
         self.list = self._list()
-        self.restore = self._button("&Restore this copy")
-        self.carry = self._button("&Save a copy elsewhere")
-        self.open = self._button("&Open the folder")
+        self.restore = self._button(say("&Restore this copy"))
+        self.carry = self._button(say("&Save a copy elsewhere"))
+        self.open = self._button(say("&Open the folder"))
+        self.server = self._button(say("One log for several &laptops"))
         self.question, self.lost, self.kept = self._label("title"), self._label("stop"), self._label("muted")
-        self.sure, self.leave = self._button("&Yes, restore it"), self._button("&Keep the log as it is")
+        self.sure, self.leave = self._button(say("&Yes, restore it")), self._button(say("&Keep the log as it is"))
         self.asking = QWidget(self)
         self._lay_out()
         self.list.selectionModel().selectionChanged.connect(self._selected)
         self.restore.clicked.connect(self._ask)
         self.carry.clicked.connect(self._choose_place)
         self.open.clicked.connect(self._open_folder)
+        self.server.clicked.connect(self.serverWanted)
         self.sure.clicked.connect(self._restore)
         self.leave.clicked.connect(self._leave)
         self._work.done.connect(self._listed)
@@ -127,15 +136,15 @@ class BackupsWindow(QWidget):
         table.verticalHeader().setDefaultSectionSize(pixels(self.font(), 4 * GRID))
         table.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header = table.horizontalHeader()
-        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft)
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setHighlightSections(False)
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setSectionResizeMode(COLUMNS.index("Holds"), QHeaderView.ResizeMode.Stretch)
-        table.setAccessibleName("Copies of the log")
+        table.setAccessibleName(say("Copies of the log"))
         return table
 
     def _lay_out(self) -> None:
-        row = self._row(self.restore, self.carry, self.open)
+        row = self._row(self.restore, self.carry, self.open, self.server)
         column = QVBoxLayout(self.asking)
         column.setContentsMargins(0, GRID, 0, 0)
         column.setSpacing(GRID)
@@ -210,8 +219,9 @@ class BackupsWindow(QWidget):
         self._leave()
         copy = self.chosen()
         usable = copy is not None and copy.fault is None
-        self.restore.setEnabled(usable and copy is not None and copy.kind != backup_words.PRESENT)
-        self.carry.setEnabled(usable)
+        first = say("Choose a copy of the list that can be read.")
+        allow(self.restore, usable and copy is not None and copy.kind != backup_words.PRESENT, first)
+        allow(self.carry, usable, first)
 
     def _show_fault(self, reason: object) -> None:
         self.fault.setVisible(isinstance(reason, Reason))
@@ -233,7 +243,7 @@ class BackupsWindow(QWidget):
         self.told.clear()
         self.question.setText(backup_words.asked(_when(copy)))
         self.lost.setText(backup_words.lost(dict(gone.entries), gone.edits, gone.cards))
-        self.kept.setText(f"{backup_words.KEPT} {backup_words.UNDO}")
+        self.kept.setText(f"{say(backup_words.KEPT)} {say(backup_words.UNDO)}")
         self.asking.show()
         # A stray key leaves everything as it is.
         self.leave.setFocus()
@@ -261,15 +271,17 @@ class BackupsWindow(QWidget):
         if copy is None:
             return
         if self._dialog is None:
-            self._dialog = QFileDialog(self, "Save a copy of the log")
+            self._dialog = QFileDialog(self, say("Save a copy of the log"))
             self._dialog.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-            self._dialog.setNameFilter("Log (*.sqlite)")
+            self._dialog.setNameFilter(say("Log (*.sqlite)"))
             self._dialog.setDefaultSuffix("sqlite")
             self._dialog.setDirectory(
                 QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
             )
             self._dialog.fileSelected.connect(self._place_chosen)
-        self._dialog.selectFile(f"Evenwater {copy.made.astimezone(present().tzinfo):%Y-%m-%d %H%M}.sqlite")
+        self._dialog.selectFile(
+            say("Evenwater {date}.sqlite", date=f"{copy.made.astimezone(present().tzinfo):%Y-%m-%d %H%M}")
+        )
         self._dialog.open()
 
     def _place_chosen(self, name: str) -> None:

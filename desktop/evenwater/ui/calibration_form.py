@@ -15,9 +15,11 @@ from evenwater.screens.views import Message, Offer
 from evenwater.ui.choice import Choice
 from evenwater.ui.form_parts import COLUMNS, Step
 from evenwater.ui.quantity_field import QuantityField
+from evenwater.ui.reading_order import READ_DOWN
 from evenwater.ui.text_field import TextField
 from evenwater.ui.theme import GRID
 from evenwater.ui.time_field import TimeField
+from evenwater.wording import say, say_all
 
 
 class Runs(QWidget):
@@ -27,6 +29,8 @@ class Runs(QWidget):
         """Make the fields of all runs; three of them are shown at first."""
         super().__init__(parent)
         self.fields: dict[str, QuantityField] = {}
+        # Each run is a column: how long it lasted, and below it what it gave.
+        self.setProperty(READ_DOWN, True)
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(GRID)
@@ -34,9 +38,9 @@ class Runs(QWidget):
         for number in range(1, MOST_RUNS + 1):
             path = f"calibration.run_{number}_seconds"
             spec = pump_fields.CALIBRATION_FIELDS[path]
-            self._add(path, QuantityField(f"Run {number} lasted", spec, words.sentence, self))
+            self._add(path, QuantityField(say("Run {number} lasted", number=number), spec, words.sentence, self))
             spec = pump_fields.reads(number, "", None)
-            self._add(spec.path, QuantityField(f"Run {number} gave", spec, words.sentence, self))
+            self._add(spec.path, QuantityField(say("Run {number} gave", number=number), spec, words.sentence, self))
         self.show_count(FEWEST_RUNS)
 
     def _add(self, path: str, field: QuantityField) -> None:
@@ -87,7 +91,7 @@ class Runs(QWidget):
         offer = None
         if seconds is not None:
             text = f"{seconds:.0f}"
-            offer = Message(said, offers=(Offer(f"Run it {text}\u00a0s", text, "s"),))
+            offer = Message(said, offers=(Offer(say("Run it {text}\u00a0s", text=text), text, "s"),))
         first.set_suggestion(offer)
 
 
@@ -96,28 +100,28 @@ class CalibrationStep(Step):
 
     def __init__(self, number: int, parent: QWidget) -> None:
         """Make the fields, still empty."""
-        super().__init__(number, "Calibration", parent)
+        super().__init__(number, say("Calibration"), parent)
         self.fields: dict[str, QWidget] = {}
-        self.again = self.button("&New calibration")
-        self.remove = self.button("Remove calibration")
-        self.fields["calibration.at"] = self.cells.put(TimeField("When", self), 2)
-        self.hours = self._quantity("hours", "Running hours")
+        self.again = self.button(say("&New calibration"))
+        self.remove = self.button(say("Remove calibration"))
+        self.fields["calibration.at"] = self.cells.put(TimeField(say("When"), self), 2)
+        self.hours = self._quantity("hours", say("Running hours"))
         self.cells.put(self.hours)
-        method = self._choice("method", "Measured with")
-        method.set_options(METHODS)
+        method = self._choice("method", say("Measured with"))
+        method.set_options(say_all(METHODS))
         self.cells.put(method)
-        self._graduation = self._quantity("graduation", "Finest line of the cylinder")
-        self._readability = self._quantity("readability", "Last digit of the scale")
-        self._water = self._quantity("water_temperature", "Water")
-        self._water.set_help("its density counts")
+        self._graduation = self._quantity("graduation", say("Finest line of the cylinder"))
+        self._readability = self._quantity("readability", say("Last digit of the scale"))
+        self._water = self._quantity("water_temperature", say("Water"))
+        self._water.set_help(say("its density counts"))
         for field in (self._graduation, self._readability, self._water):
             self.cells.put(field)
-        self.fields["calibration.who"] = self.cells.put(TextField("By", "", self))
-        timed = self._choice("timed", "Timed with")
-        timed.set_options(TIMED)
+        self.fields["calibration.who"] = self.cells.put(TextField(say("By"), "", self))
+        timed = self._choice("timed", say("Timed with"))
+        timed.set_options(say_all(TIMED))
         self.extra.put(timed)
-        self.extra.put(self._quantity("doses", "Doses in a run"))
-        self.extra.put(self._quantity("air_pressure", "Air pressure"))
+        self.extra.put(self._quantity("doses", say("Doses in a run")))
+        self.extra.put(self._quantity("air_pressure", say("Air pressure")))
         self.guide = QLabel(self)
         self.guide.setWordWrap(True)
         self.guide.setTextFormat(Qt.TextFormat.PlainText)
@@ -163,5 +167,8 @@ class CalibrationStep(Step):
         offer = None
         if said and hours is not None:
             text = f"{hours:.0f}"
-            offer = Message(f"The head has run {said}.", offers=(Offer(f"Take {text}\u00a0h", text, "h"),))
+            offer = Message(
+                say("The head has run {said}.", said=said),
+                offers=(Offer(say("Take {text}\u00a0h", text=text), text, "h"),),
+            )
         self.hours.set_suggestion(offer)

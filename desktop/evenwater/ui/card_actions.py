@@ -20,12 +20,14 @@ from evenwater.session import Card, Document
 from evenwater.ui.card_paper import card_paper, keep_card_paper
 from evenwater.ui.contingency_actions import ContingencyActions
 from evenwater.ui.dialogs import Dialogs
+from evenwater.ui.plain_text import allow
 from evenwater.ui.theme import set_role
+from evenwater.wording import marked, say
 
 if TYPE_CHECKING:
     from PySide6.QtPrintSupport import QPrinter
 
-NOT_A_PLAN = "NOT A PLAN"
+NOT_A_PLAN = marked("NOT A PLAN")
 
 
 def nothing_against() -> str:
@@ -54,11 +56,11 @@ class CardActions(QObject):
         self._mixed_on = self._batch = ""
         self._now = present()
         self._raw: Mapping[str, Any] = {}
-        self.save = QPushButton("&Save card", owner)
-        self.save.setAccessibleName("Save card as PDF")
-        self.save.setToolTip("Save the dose card as a PDF file")
-        self.print = QPushButton("&Print card", owner)
-        self.show = QPushButton("&Look at card", owner)
+        self.save = QPushButton(say("&Save card"), owner)
+        self.save.setAccessibleName(say("Save card as PDF"))
+        self.save.setToolTip(say("Save the dose card as a PDF file"))
+        self.print = QPushButton(say("&Print card"), owner)
+        self.show = QPushButton(say("&Look at card"), owner)
         self.contingency = ContingencyActions(owner)
         self.buttons = (self.save, self.print, self.show, self.contingency.show)
         set_role(self.save, "main")
@@ -66,7 +68,7 @@ class CardActions(QObject):
             set_role(button, "large")
         for button in (self.save, self.print, self.show):
             button.setAutoDefault(False)
-            button.setEnabled(False)
+            allow(button, False, say("There is no plan yet: the sheet has no answer."))
         self.save.clicked.connect(self._save)
         self.print.clicked.connect(self._print)
         self.show.clicked.connect(self.look)
@@ -76,11 +78,11 @@ class CardActions(QObject):
         """Take over the plan that is shown, with its question; None when none may be followed."""
         self._plan, self._system, self._raw, self._now = plan, system_id, raw, now
         for button in (self.save, self.print):
-            button.setEnabled(plan is not None)
+            allow(button, plan is not None, say("There is no plan yet: the sheet has no answer."))
         self.contingency.set_plan(plan, now, self._batch, self._mixed_on)
         if plan is not None:
             self._last = plan
-            self.show.setEnabled(True)
+            allow(self.show, True, "")
 
     def set_batch(self, batch_id: str, mixed_on: str) -> None:
         """Take over which batch the plan is reckoned for, and when it was mixed."""
@@ -101,13 +103,13 @@ class CardActions(QObject):
         self._last = self._plan = None
         self.contingency.forget()
         for button in (self.save, self.print, self.show):
-            button.setEnabled(False)
+            allow(button, False, say("There is no plan yet: the sheet has no answer."))
 
     def card(self) -> CardView | None:
         """Return the card of the plan that is shown; the last one, stamped, when there is none now."""
         if self._last is None:
             return None
-        stamp = "" if self._plan is not None else NOT_A_PLAN
+        stamp = "" if self._plan is not None else say(NOT_A_PLAN)
         return self._last.card(self._now, self._mixed_on, stamp, self._batch)
 
     def paper(self) -> Paper:
@@ -124,7 +126,7 @@ class CardActions(QObject):
 
     def _save(self) -> None:
         if self._plan is not None and self._allowed():
-            self._dialogs.save_pdf(f"dose card {self._plan.plan_id}.pdf", self.write)
+            self._dialogs.save_pdf(say("dose card {plan_id}.pdf", plan_id=self._plan.plan_id), self.write)
 
     def write(self, path: Path) -> None:
         """Register the card and write it to a PDF file."""
@@ -138,11 +140,13 @@ class CardActions(QObject):
         except CardFailed as error:
             self.told.emit(room_words.sentence(error.reason))
             return
-        self.told.emit(f"Card {card.plan_id} saved as {path.name}. Take down the older one.")
+        self.told.emit(
+            say("Card {plan_id} saved as {path}. Take down the older one.", plan_id=card.plan_id, path=path.name)
+        )
 
     def _print(self) -> None:
         if self._plan is not None and self._allowed() and not self._dialogs.printer(self.send):
-            self.told.emit("No printer is set up on this computer. Save the card as PDF instead.")
+            self.told.emit(say("No printer is set up on this computer. Save the card as PDF instead."))
 
     def send(self, printer: QPrinter) -> None:
         """Register the card and print it."""
@@ -156,13 +160,13 @@ class CardActions(QObject):
         except CardFailed as error:
             self.told.emit(room_words.sentence(error.reason))
             return
-        self.told.emit(f"Card {card.plan_id} sent to the printer. Take down the older one.")
+        self.told.emit(say("Card {plan_id} sent to the printer. Take down the older one.", plan_id=card.plan_id))
 
     def _allowed(self) -> bool:
         """Say whether the card may hang on the stand beside everything else that runs."""
         why = self._against()
         if why:
-            self.told.emit(f"No card is made. {why}")
+            self.told.emit(say("No card is made. {why}", why=why))
         return not why
 
     def _register(self) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from PySide6.QtCore import QLocale, QSettings
 
 from evenwater.card.paper import PAPERS, Paper
+from evenwater.wording import say
 
 _KEY = "paper"
 
@@ -12,7 +13,7 @@ _KEY = "paper"
 def card_paper() -> Paper:
     """Return the paper for the next card."""
     letter = QLocale().measurementSystem() == QLocale.MeasurementSystem.ImperialUSSystem
-    name = str(QSettings().value(_KEY, "Letter" if letter else "A4"))
+    name = str(QSettings().value(_KEY, say("Letter") if letter else "A4"))
     return PAPERS.get(name, PAPERS["A4"])
 
 

@@ -14,7 +14,9 @@ from evenwater.card.paper import PAPERS, Paper
 from evenwater.screens.jug_label import JugLabel
 from evenwater.ui.choice import Choice
 from evenwater.ui.flow import FlowRow
+from evenwater.ui.form_parts import set_topic
 from evenwater.ui.theme import GRID, set_role
+from evenwater.wording import say
 
 _DPI = 96.0
 # A picture of a page takes some megabytes; nobody looks at more.
@@ -29,19 +31,20 @@ class CardPreview(QWidget):
     def __init__(
         self,
         parent: QWidget | None = None,
-        title: str = "Dose card",
+        title: str = "",
         choices: Mapping[str, Paper | LabelPaper] = PAPERS,
     ) -> None:
         """Make the window, still empty, for the papers of ``choices``."""
         super().__init__(parent, Qt.WindowType.Window)
-        self.setWindowTitle(title)
+        self.setWindowTitle(title or say("Dose card"))
         set_role(self, "page")
         self._card: Sheet | None = None
         self._choices = choices
         self._paper = next(iter(choices))
-        self.papers = Choice("Paper", self)
-        self.papers.set_options(tuple((name, name) for name in choices))
-        self.mono = QCheckBox("As a copier sees it, &black and white only", self)
+        self.papers = Choice(say("Paper"), self)
+        set_topic(self.papers, "paper", "printed")
+        self.papers.set_options(tuple((name, say(name)) for name in choices))
+        self.mono = QCheckBox(say("As a copier sees it, &black and white only"), self)
         self._pages = QWidget()
         set_role(self._pages, "page")
         self._column = QVBoxLayout(self._pages)
@@ -116,7 +119,9 @@ class CardPreview(QWidget):
         paper = self._choices[self._paper]
         made = lay_out(self._card, paper)
         count = min(len(made), _MOST_PAGES)
-        self._nothing.setText(f"The first {count} of {len(made)} pages; all of them are printed and saved.")
+        self._nothing.setText(
+            say("The first {count} of {made} pages; all of them are printed and saved.", count=count, made=len(made))
+        )
         self._nothing.setVisible(count < len(made))
         while len(self._labels) < count:
             label = QLabel(self._pages)
@@ -130,4 +135,6 @@ class CardPreview(QWidget):
                 pixmap.setDevicePixelRatio(ratio)
                 label.setPixmap(pixmap)
                 title = self._card.name if isinstance(self._card, JugLabel) else title_of(self._card)
-                label.setAccessibleName(f"Page {page + 1} of {len(made)}: {title}")
+                label.setAccessibleName(
+                    say("Page {page} of {made}: {title}", page=page + 1, made=len(made), title=title)
+                )

@@ -57,6 +57,12 @@ class Combo(QComboBox):
         """Return the id of the entry that is shown, or nothing."""
         return str(self.currentData() or "")
 
+    def set_spoken(self, name: str) -> None:
+        """Say what is chosen here, for a list that has no label of its own: on Linux, Qt names a list by its entry."""
+        if name != self.accessibleName():
+            self.setAccessibleName(name)
+            self.setAccessibleDescription(name)
+
     def set_current(self, name: str) -> None:
         """Show an entry; none when there is no such id."""
         index = self.findData(name) if name else -1

@@ -10,6 +10,7 @@ from evenwater.screens.timetable_wishes import clock_minute
 from evenwater.screens.views import Message
 from evenwater.ui.field_shell import FieldShell
 from evenwater.ui.line_entry import LineEntry
+from evenwater.wording import say
 
 # Hours, a colon, minutes, and what somebody types besides.
 _LONGEST = 20
@@ -32,7 +33,7 @@ class ClockField(FieldShell):
         self.line = LineEntry(self.frame)
         self.line.setMaxLength(_LONGEST)
         self.line.setPlaceholderText(hint)
-        self.line.setAccessibleName(f"{label}, time of day")
+        self.set_spoken_name(label)
         self.frame.row.addWidget(self.line, 1)
         self.label.setBuddy(self.line)
         self.setFocusProxy(self.line)
@@ -52,6 +53,11 @@ class ClockField(FieldShell):
     def typed(self) -> Typed:
         """Return what stands in the field."""
         return Typed(self.line.text() if self.line is not None else "")
+
+    def set_spoken_name(self, name: str) -> None:
+        """Be read by another name than the label's, where several fields on a sheet have the same label."""
+        assert self.line is not None
+        self.line.setAccessibleName(say("{quantity}, time of day", quantity=name))
 
     def spoken_for(self) -> QWidget:
         """Return the line of text: it carries name and description."""

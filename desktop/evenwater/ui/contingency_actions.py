@@ -13,7 +13,9 @@ from evenwater.card.failures import CardFailed
 from evenwater.screens import correct, room_words
 from evenwater.ui.card_paper import card_paper, keep_card_paper
 from evenwater.ui.dialogs import Dialogs
+from evenwater.ui.plain_text import allow
 from evenwater.ui.theme import set_role
+from evenwater.wording import marked, say
 
 if TYPE_CHECKING:
     from PySide6.QtPrintSupport import QPrinter
@@ -23,7 +25,7 @@ if TYPE_CHECKING:
 
 # Eight pages take a fifth of a second: they are painted when the keeper stops typing.
 _PAINT_AFTER_MS = 250
-NO_PLAN = "There is no plan to follow now, so there are no contingency cards. Take down those of an older plan."
+NO_PLAN = marked("There is no plan to follow now, so there are no contingency cards. Take down those of an older plan.")
 
 
 class ContingencyActions(QObject):
@@ -47,16 +49,16 @@ class ContingencyActions(QObject):
         self._soon.setSingleShot(True)
         self._soon.setInterval(_PAINT_AFTER_MS)
         self._soon.timeout.connect(self._show_preview)
-        self.show = QPushButton("&Contingency cards", owner)
+        self.show = QPushButton(say("&Contingency cards"), owner)
         self.show.setToolTip(
-            "Four cards for whoever looks after the tank: high test, missed days, failed pump, new batch."
+            say("Four cards for whoever looks after the tank: high test, missed days, failed pump, new batch.")
         )
-        self.save = QPushButton("&Save all as PDF", owner)
-        self.print = QPushButton("&Print all", owner)
+        self.save = QPushButton(say("&Save all as PDF"), owner)
+        self.print = QPushButton(say("&Print all"), owner)
         for button in (self.show, self.save, self.print):
             set_role(button, "large")
             button.setAutoDefault(False)
-            button.setEnabled(False)
+            allow(button, False, say("There is no plan yet: the sheet has no answer."))
         for button in (self.save, self.print):
             # They stand in the cards' own window once it is opened.
             button.hide()
@@ -68,7 +70,7 @@ class ContingencyActions(QObject):
         """Take over the plan that may be followed, and the batch it is reckoned for; None when there is no such plan."""
         self._plan, self._now, self._batch, self._mixed_on = plan, now, batch_id, mixed_on
         for button in (self.show, self.save, self.print):
-            button.setEnabled(plan is not None)
+            allow(button, plan is not None, say("There is no plan yet: the sheet has no answer."))
         if plan is None:
             # At once: nobody may go on reading cards that hold no longer.
             self._show_preview()
@@ -83,7 +85,7 @@ class ContingencyActions(QObject):
         """Let go of the plan: another question is shown."""
         self._plan = None
         for button in (self.show, self.save, self.print):
-            button.setEnabled(False)
+            allow(button, False, say("There is no plan yet: the sheet has no answer."))
         self._show_preview()
 
     def cards(self) -> ContingencySet | None:
@@ -107,7 +109,13 @@ class ContingencyActions(QObject):
         except CardFailed as error:
             self._tell(room_words.sentence(error.reason))
             return
-        self._tell(f"Contingency cards of plan {cards.plan_id} saved as {path.name}. Hang them beside its dose card.")
+        self._tell(
+            say(
+                "Contingency cards of plan {plan_id} saved as {path}. Hang them beside its dose card.",
+                plan_id=cards.plan_id,
+                path=path.name,
+            )
+        )
 
     def send(self, printer: QPrinter) -> None:
         """Print all cards."""
@@ -121,7 +129,12 @@ class ContingencyActions(QObject):
         except CardFailed as error:
             self._tell(room_words.sentence(error.reason))
             return
-        self._tell(f"Contingency cards of plan {cards.plan_id} sent to the printer. Hang them beside its dose card.")
+        self._tell(
+            say(
+                "Contingency cards of plan {plan_id} sent to the printer. Hang them beside its dose card.",
+                plan_id=cards.plan_id,
+            )
+        )
 
     def set_paper(self, name: str) -> None:
         """Keep the paper for the next cards."""
@@ -141,18 +154,20 @@ class ContingencyActions(QObject):
     def _save(self) -> None:
         if self._plan is not None and self._dialogs is not None:
             self._dialogs.save_pdf(
-                f"contingency cards {self._plan.plan_id}.pdf", self.write, "Save contingency cards as PDF"
+                say("contingency cards {plan_id}.pdf", plan_id=self._plan.plan_id),
+                self.write,
+                say("Save contingency cards as PDF"),
             )
 
     def _print(self) -> None:
         if self._plan is not None and self._dialogs is not None and not self._dialogs.printer(self.send):
-            self._tell("No printer is set up on this computer. Save the cards as PDF instead.")
+            self._tell(say("No printer is set up on this computer. Save the cards as PDF instead."))
 
     def _look(self) -> None:
         if self._preview is None:
             from evenwater.ui.card_preview import CardPreview
 
-            self._preview = CardPreview(self._owner, "Contingency cards")
+            self._preview = CardPreview(self._owner, say("Contingency cards"))
             self._preview.paper_chosen.connect(self.set_paper)
             for button in (self.save, self.print):
                 self._preview.add_action(button)
@@ -168,6 +183,6 @@ class ContingencyActions(QObject):
             return
         cards = self.cards()
         if cards is None:
-            self._preview.clear(NO_PLAN)
+            self._preview.clear(say(NO_PLAN))
         else:
             self._preview.show_card(cards, card_paper().name)

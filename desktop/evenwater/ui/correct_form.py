@@ -15,14 +15,17 @@ from evenwater.screens import words
 from evenwater.screens.dose_card import KNOWN_WORDS
 from evenwater.screens.entry import Field
 from evenwater.screens.shelf import BOTTLE, LIMEWATER, MIX, contents_options
+from evenwater.screens.terms import capitalized
 from evenwater.screens.views import Message
 from evenwater.ui.answer_parts import Sentence
 from evenwater.ui.choice import Choice
 from evenwater.ui.form_parts import COLUMNS, FieldPort, Step
 from evenwater.ui.quantity_field import QuantityField
+from evenwater.ui.reading_order import go_to
 from evenwater.ui.text_field import TextField
 from evenwater.ui.theme import GRID
 from evenwater.ui.time_field import TimeField
+from evenwater.wording import say, say_all
 
 _LABEL_PATHS = ("additive.label.dose", "additive.label.water", "additive.label.raises")
 _RECIPE_PATHS = ("additive.made_up_to", "additive.mixed_on")
@@ -40,6 +43,7 @@ class CorrectForm(QWidget):
         self._catalogue = catalogue
         self._columns = COLUMNS
         self.fields: dict[str, QWidget] = {}
+        self._missing: frozenset[str] = frozenset()
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2, 0, GRID, GRID)
         layout.setSpacing(GRID + GRID // 2)
@@ -52,6 +56,8 @@ class CorrectForm(QWidget):
             port.edited.connect(self.edited)
             if not isinstance(field, Choice):
                 field.committed.connect(self.committed)  # type: ignore[attr-defined]
+                field.line.entered.connect(self._go_on)  # type: ignore[attr-defined]
+        self.fields["additive.chemical"].chosen.connect(self._go_on)  # type: ignore[attr-defined]
 
     # Building
 
@@ -71,72 +77,72 @@ class CorrectForm(QWidget):
         return field
 
     def _water(self) -> Step:
-        step = Step(1, "The water", self)
+        step = Step(1, say("The water"), self)
         parameter = next(iter(self._catalogue.parameters.values()))
-        raised = self._choice("change.parameter", "Raise", step)
-        raised.set_options(tuple((name, name.capitalize()) for name in self._catalogue.parameters))
-        self.fields["change.measured_at"] = when = TimeField("When", step)
-        known = self._choice("system.volume_known", "How the volume is known", step.aside)
-        known.set_options(tuple((name, text.capitalize()) for name, text in KNOWN_WORDS.items()))
+        raised = self._choice("change.parameter", say("Raise"), step)
+        raised.set_options(tuple((name, capitalized(name)) for name in self._catalogue.parameters))
+        self.fields["change.measured_at"] = when = TimeField(say("When"), step)
+        known = self._choice("system.volume_known", say("How the volume is known"), step.aside)
+        known.set_options(tuple((name, capitalized(text)) for name, text in say_all(KNOWN_WORDS).items()))
         step.cells.put(raised)
-        step.cells.put(self._quantity("Measured", fields.concentration("change.measured", parameter), step))
+        step.cells.put(self._quantity(say("Measured"), fields.concentration("change.measured", parameter), step))
         step.cells.put(when)
-        step.extra.put(self._quantity("Net volume", fields.NET_VOLUME, step.aside))
+        step.extra.put(self._quantity(say("Net volume"), fields.NET_VOLUME, step.aside))
         step.extra.put(known)
-        step.extra.put(self._quantity("Within", fields.VOLUME_UNCERTAINTY, step.aside))
-        step.extra.put(self._quantity("Salinity", fields.SALINITY, step.aside))
-        step.extra.put(self._quantity("Temperature", fields.TEMPERATURE, step.aside))
+        step.extra.put(self._quantity(say("Within"), fields.VOLUME_UNCERTAINTY, step.aside))
+        step.extra.put(self._quantity(say("Salinity"), fields.SALINITY, step.aside))
+        step.extra.put(self._quantity(say("Temperature"), fields.TEMPERATURE, step.aside))
         step.extra.put(self._quantity("pH", fields.PH, step.aside))
         calcium = self._catalogue.parameters["calcium"]
-        step.extra.put(self._quantity("Alkalinity now", fields.ALKALINITY, step.aside))
-        step.extra.put(self._quantity("Calcium now", fields.calcium_now(calcium), step.aside))
-        step.extra.put(self._quantity("Evaporates", fields.EVAPORATION, step.aside))
-        step.extra.put(self._words("system.name", "Name of the system", step.aside), COLUMNS)
+        step.extra.put(self._quantity(say("Alkalinity now"), fields.ALKALINITY, step.aside))
+        step.extra.put(self._quantity(say("Calcium now"), fields.calcium_now(calcium), step.aside))
+        step.extra.put(self._quantity(say("Evaporates"), fields.EVAPORATION, step.aside))
+        step.extra.put(self._words("system.name", say("Name of the system"), step.aside), COLUMNS)
         return step
 
     def _change(self) -> Step:
-        step = Step(2, "The change", self)
+        step = Step(2, say("The change"), self)
         parameter = next(iter(self._catalogue.parameters.values()))
-        step.cells.put(self._quantity("Raise to", fields.concentration("change.target", parameter), step))
-        step.cells.put(self._quantity("At most", fields.rise("change.fastest_rise", parameter), step))
-        step.cells.put(self._quantity("Used by the tank", fields.rise("change.daily_use", parameter), step))
-        hint = "Needed only to go beyond the recommended rise; printed on the card."
-        step.extra.put(self._words("change.reason", "Reason for a faster rise", step.aside, hint), COLUMNS)
+        step.cells.put(self._quantity(say("Raise to"), fields.concentration("change.target", parameter), step))
+        step.cells.put(self._quantity(say("At most"), fields.rise("change.fastest_rise", parameter), step))
+        step.cells.put(self._quantity(say("Used by the tank"), fields.rise("change.daily_use", parameter), step))
+        hint = say("Needed only to go beyond the recommended rise; printed on the card.")
+        step.extra.put(self._words("change.reason", say("Reason for a faster rise"), step.aside, hint), COLUMNS)
         return step
 
     def _additive(self) -> Step:
-        step = Step(3, "The additive", self)
+        step = Step(3, say("The additive"), self)
         parameter = next(iter(self._catalogue.parameters.values()))
-        self.new_stock = step.button("New &jug")
-        self.remove_stock = step.button("Remove jug")
-        step.cells.put(self._choice("stock", "Jug on the shelf", step))
-        step.cells.put(self._choice("additive.chemical", "What is in it", step), 2)
+        self.new_stock = step.button(say("New &jug"))
+        self.remove_stock = step.button(say("Remove jug"))
+        step.cells.put(self._choice("stock", say("Jug on the shelf"), step))
+        step.cells.put(self._choice("additive.chemical", say("What is in it"), step), 2)
         self._cautions = Sentence(step, sign="stop")
         step.cells.put(self._cautions, COLUMNS)
-        step.cells.put(self._quantity("Dissolved", fields.DISSOLVED, step))
+        step.cells.put(self._quantity(say("Dissolved"), fields.DISSOLVED, step))
         also = replace(fields.DISSOLVED, path="additive.also.dissolved")
-        step.cells.put(self._quantity("And of the second", also, step))
-        step.cells.put(self._quantity("Made up to", fields.MADE_UP_TO, step))
-        step.cells.put(self._words("additive.mixed_on", "Mixed on", step))
-        step.cells.put(self._quantity("By its label, a dose of", fields.LABEL_DOSE, step))
-        step.cells.put(self._quantity("in water of", fields.LABEL_WATER, step))
-        step.cells.put(self._quantity("raises by", fields.label_raises(parameter), step))
-        step.extra.put(self._words("stock.name", "Name of the jug", step.aside))
-        step.extra.put(self._quantity("Purity", fields.PURITY, step.aside))
-        step.extra.put(self._quantity("Coolest it gets", fields.BATCH_TEMPERATURE, step.aside))
+        step.cells.put(self._quantity(say("And of the second"), also, step))
+        step.cells.put(self._quantity(say("Made up to"), fields.MADE_UP_TO, step))
+        step.cells.put(self._words("additive.mixed_on", say("Mixed on"), step))
+        step.cells.put(self._quantity(say("By its label, a dose of"), fields.LABEL_DOSE, step))
+        step.cells.put(self._quantity(say("in water of"), fields.LABEL_WATER, step))
+        step.cells.put(self._quantity(say("raises by"), fields.label_raises(parameter), step))
+        step.extra.put(self._words("stock.name", say("Name of the jug"), step.aside))
+        step.extra.put(self._quantity(say("Purity"), fields.PURITY, step.aside))
+        step.extra.put(self._quantity(say("Coolest it gets"), fields.BATCH_TEMPERATURE, step.aside))
         return step
 
     def _pump(self) -> Step:
-        step = Step(4, "The pump", self)
-        self.new_pump = step.button("New p&ump")
-        self.remove_pump = step.button("Remove pump")
-        step.cells.put(self._choice("pump", "Pump", step))
-        step.cells.put(self._quantity("Flow", fields.FLOW, step))
-        step.cells.put(self._quantity("Doses a day", fields.DOSES_PER_DAY, step))
-        step.extra.put(self._quantity("Smallest dose", fields.SMALLEST_DOSE, step.aside))
-        step.extra.put(self._quantity("Step", fields.STEP, step.aside))
-        step.extra.put(self._quantity("Runs at most", fields.LARGEST_SHARE, step.aside))
-        step.extra.put(self._words("pump.name", "Name of the pump", step.aside), COLUMNS)
+        step = Step(4, say("The pump"), self)
+        self.new_pump = step.button(say("New p&ump"))
+        self.remove_pump = step.button(say("Remove pump"))
+        step.cells.put(self._choice("pump", say("Pump"), step))
+        step.cells.put(self._quantity(say("Flow"), fields.FLOW, step))
+        step.cells.put(self._quantity(say("Doses a day"), fields.DOSES_PER_DAY, step))
+        step.extra.put(self._quantity(say("Smallest dose"), fields.SMALLEST_DOSE, step.aside))
+        step.extra.put(self._quantity(say("Step"), fields.STEP, step.aside))
+        step.extra.put(self._quantity(say("Runs at most"), fields.LARGEST_SHARE, step.aside))
+        step.extra.put(self._words("pump.name", say("Name of the pump"), step.aside), COLUMNS)
         return step
 
     # Showing
@@ -203,6 +209,25 @@ class CorrectForm(QWidget):
         for field in self.fields.values():
             if isinstance(field, QuantityField):
                 field.set_water(water)
+
+    def set_missing(self, paths: frozenset[str]) -> None:
+        """Take over which fields must still be filled in; Enter goes on to the next of them."""
+        self._missing = paths
+
+    def _go_on(self) -> None:
+        """Go on to the next field that must be filled in: a first question is then type, Enter, type, Enter. Nothing is pressed (H29)."""
+        order = list(self.fields)
+        here = next((n for n, path in enumerate(order) if self.fields[path].isAncestorOf(self.sender())), -1)  # type: ignore[arg-type]
+        if here < 0:
+            here = order.index("additive.chemical")
+        for path in (*order[here + 1 :], *order[:here]):
+            if path in self._missing:
+                field = self.fields[path]
+                for step in self.steps:
+                    if step.hides(field):
+                        step.open(True)
+                go_to(field)
+                return
 
     def set_messages(self, messages: Mapping[str, Message]) -> None:
         """Show refusals beside their fields and clear the others; hidden fields come to light."""

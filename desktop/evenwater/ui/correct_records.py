@@ -18,8 +18,10 @@ from evenwater.screens.names import shown_name
 from evenwater.screens.when import instant_of
 from evenwater.session import Document
 from evenwater.ui.plans import Plans
+from evenwater.wording import marked, say_all
 
-_FIRST_NAMES = {"stock": "Jug", "pump": "Pump"}
+_UNNAMED = {"stock": marked("Unnamed jug"), "pump": marked("Unnamed pump")}
+_FIRST_NAMES = {"stock": marked("Jug"), "pump": marked("Pump")}
 _RECORD_OF = {"system": "system", "change": "correction", "additive": "batch", "stock": "stock", "pump": "pump"}
 
 
@@ -54,7 +56,13 @@ class CorrectRecords:
     def options(self, kind: str) -> tuple[tuple[str, str], ...]:
         """Return the ids and names of all jugs or pumps."""
         return tuple(
-            (record, shown_name(self._document.values(record), f"Unnamed {_FIRST_NAMES[kind].lower()}"))
+            (
+                record,
+                shown_name(
+                    self._document.values(record),
+                    say_all(_UNNAMED[kind]),
+                ),
+            )
             for record in self._document.records(kind)
         )
 
@@ -132,7 +140,7 @@ class CorrectRecords:
     def add(self, kind: str) -> str:
         """Add a jug or a pump and let the correction use it; returns its id."""
         taken = {name for _, name in self.options(kind)}
-        first = _FIRST_NAMES[kind]
+        first = say_all(_FIRST_NAMES[kind])
         name = next(f"{first} {n}" for n in range(1, len(taken) + 2) if f"{first} {n}" not in taken)
         record = self._document.add_record(kind, {"name": Typed(name)}, self)
         self._document.edit(self.correction, kind, Typed(record), self)

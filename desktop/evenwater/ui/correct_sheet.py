@@ -11,9 +11,9 @@ from PySide6.QtWidgets import QHBoxLayout, QVBoxLayout, QWidget
 
 from evenwater.engine.catalogue import Catalogue, Parameter
 from evenwater.engine.quantities import Typed
-from evenwater.screens import correct, words
+from evenwater.screens import correct
 from evenwater.screens.local_zone import LocalZone, present
-from evenwater.screens.shown import with_unit
+from evenwater.screens.shown import unit_words, with_unit
 from evenwater.screens.views import AnswerView, Message, Offer
 from evenwater.session import Change, Document, RecordsChange
 from evenwater.ui.answer_panel import AnswerPanel
@@ -24,6 +24,7 @@ from evenwater.ui.follow_page import FollowPage
 from evenwater.ui.form_column import Column, FormColumn
 from evenwater.ui.form_parts import FormEdit
 from evenwater.ui.learning import Learning
+from evenwater.ui.plain_text import allow
 from evenwater.ui.plan_buttons import PlanButtons
 from evenwater.ui.plans import Plans
 from evenwater.ui.quantity_field import QuantityField
@@ -34,12 +35,13 @@ from evenwater.ui.together import QUIET_MS
 from evenwater.ui.together_panel import TogetherPanel
 from evenwater.ui.too_high import TooHigh
 from evenwater.ui.void_cards import VoidCards
+from evenwater.wording import marked, say
 
 CHART_HEIGHT = 288
 # The plan starts now: once a minute it is reckoned again, so that its dates stay true.
 _REFRESH_MS = 60_000
-NOT_IN_JUG = "This batch is not in the jug yet. Put it in on the Stocks sheet before a card is made."
-NOTHING_YET = "The ramp appears here as soon as the question is complete."
+NOT_IN_JUG = marked("This batch is not in the jug yet. Put it in on the Stocks sheet before a card is made.")
+NOTHING_YET = marked("The ramp appears here as soon as the question is complete.")
 
 
 class CorrectSheet(QWidget):
@@ -63,6 +65,7 @@ class CorrectSheet(QWidget):
         self.records = CorrectRecords(document, catalogue, plans)
         self._plan: correct.Plan | None = None
         self._surroundings: object = None
+        self._saving = self._outdated = False
         self._messages: Mapping[str, Message] = {}
         self._scroll, self._side = FormColumn(None, self), Column(None, self)
         # Every part is made where it stands, since one that is moved is dressed all over again.
@@ -181,7 +184,7 @@ class CorrectSheet(QWidget):
     def _show_parameter(self, name: str) -> None:
         self.records.parameter = name
         # The ramp and the card of another question have nothing to do with this one.
-        self.chart.clear_view(NOTHING_YET)
+        self.chart.clear_view(say(NOTHING_YET))
         self.buttons.forget()
         self.form.set_parameter(self._catalogue.parameters[name])
         self._fill()
@@ -194,8 +197,8 @@ class CorrectSheet(QWidget):
         self.form.fields["stock"].set_options(records.options("stock"))  # type: ignore[attr-defined]
         self.form.fields["pump"].set_options(records.options("pump"))  # type: ignore[attr-defined]
         self.form.set_values(records.by_path(), records.contents())
-        self.form.remove_stock.setEnabled(bool(records.id_of("stock")))
-        self.form.remove_pump.setEnabled(bool(records.id_of("pump")))
+        allow(self.form.remove_stock, bool(records.id_of("stock")), say("No jug is chosen."))
+        allow(self.form.remove_pump, bool(records.id_of("pump")), say("No pump is chosen."))
         self._question_changed()
 
     def _question_changed(self) -> None:
@@ -224,7 +227,7 @@ class CorrectSheet(QWidget):
         """Reckon the question that stands in the form and show everything that follows from it."""
         self._soon.stop()
         if not self.records.system:
-            self.chart.clear_view("Add a system to begin.")
+            self.chart.clear_view(say("Add a system to begin."))
             self.answer.render(AnswerView("empty"))
             return
         now = present()
@@ -235,7 +238,7 @@ class CorrectSheet(QWidget):
         if found.plan is not None and not self.records.in_jug():
             # A card must not be made for what is not in the jug (H12).
             self._plan = None
-            view = replace(view, remarks=(NOT_IN_JUG, *view.remarks))
+            view = replace(view, remarks=(say(NOT_IN_JUG), *view.remarks))
         twice = shared(self._document, self.records.id_of("pump"))
         if twice:
             view = replace(view, remarks=(twice, *view.remarks))
@@ -248,9 +251,9 @@ class CorrectSheet(QWidget):
         if found.chart is not None:
             self.chart.render(found.chart)
         elif not found.unread:
-            self.chart.clear_view("No plan, so no ramp.")
+            self.chart.clear_view(say("No plan, so no ramp."))
         elif self.chart.view is None:
-            self.chart.clear_view(NOTHING_YET)
+            self.chart.clear_view(say(NOTHING_YET))
         else:
             # In the middle of a number the last ramp stays, greyed, and says that it is not of this question.
             self.chart.set_stale(True)
@@ -274,6 +277,7 @@ class CorrectSheet(QWidget):
         if not system.get("net_volume", Typed("")).text:
             # The volume is said once and then stands in the head; until then its field is in sight.
             self.form.steps[0].open(True)
+            self._scroll.settle()
         self.form.set_cautions(correct.cautions(stock, self._catalogue))
         for part in (self.header, self.form):
             layout = part.layout()
@@ -293,13 +297,16 @@ class CorrectSheet(QWidget):
         found = self._learning.ask(system, parameter)
         if found is not None and found.use is not None:
             offer = Offer(
-                f"Use {with_unit(found.use.text, words.unit_words(found.use.unit))}", found.use.text, found.use.unit
+                say("Use {use}", use=with_unit(found.use.text, unit_words(found.use.unit))),
+                found.use.text,
+                found.use.unit,
             )
             field.set_suggestion(Message(found.offer, "change.daily_use", "learned_use", (offer,)))
         else:
             field.set_suggestion(None)
 
     def _show_messages(self, messages: tuple[Message, ...]) -> None:
+        self.form.set_missing(frozenset(m.path for m in messages if m.code == "missing"))
         # What is merely still empty needs no red mark beside it; the answer's place says it.
         by_path: Mapping[str, Message] = {m.path: m for m in reversed(messages) if m.code != "missing"}
         if by_path != self._messages:
@@ -313,8 +320,10 @@ class CorrectSheet(QWidget):
             self._show_parameter(edit.typed.text)
             return
         self.followed.show_new()
+        self._saving, self._outdated = True, edit.path in ("stock", "pump", "additive.chemical")
         self.records.edit(edit.path, edit.typed, self.form)
-        if edit.path in ("stock", "pump", "additive.chemical"):
+        self._saving = False
+        if self._outdated:
             self._fill()
         # At once: it takes milliseconds, and key and answer are then painted in one pass.
         self.recompute()
@@ -325,7 +334,10 @@ class CorrectSheet(QWidget):
 
     def _fill_soon(self) -> None:
         """Show what has changed elsewhere: at once where it is seen, and no card is made of the old question meanwhile."""
-        if self.isVisible():
+        if self._saving:
+            # The first key in an empty jug or pump makes the record; shown before the key is in it, it would take the key away (H5).
+            self._outdated = True
+        elif self.isVisible():
             self._fill()
         else:
             self.buttons.suspend()

@@ -9,10 +9,12 @@ from typing import TYPE_CHECKING
 from PySide6.QtCore import QObject, QStandardPaths
 from PySide6.QtWidgets import QDialog, QFileDialog, QWidget
 
+from evenwater.wording import marked, say
+
 if TYPE_CHECKING:
     from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 
-_SHEETS = "Spreadsheet as CSV (*.csv *.CSV *.tsv *.txt);;Every file (*)"
+_SHEETS = marked("Spreadsheet as CSV (*.csv *.CSV *.tsv *.txt);;Every file (*)")
 
 
 class Dialogs(QObject):
@@ -30,30 +32,30 @@ class Dialogs(QObject):
         self._on_file: Callable[[Path], None] | None = None
         self._on_printer: Callable[[QPrinter], None] | None = None
 
-    def save_pdf(self, suggestion: str, then: Callable[[Path], None], title: str = "Save card as PDF") -> None:
+    def save_pdf(self, suggestion: str, then: Callable[[Path], None], title: str = "") -> None:
         """Ask for the name of a PDF file and hand it to ``then``; nothing happens on Cancel."""
         folder = QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
         self._on_file = then
         if self._file is None:
-            self._file = QFileDialog(self._owner, "Save card as PDF")
+            self._file = QFileDialog(self._owner, say("Save card as PDF"))
             self._file.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-            self._file.setNameFilter("PDF (*.pdf)")
+            self._file.setNameFilter(say("PDF (*.pdf)"))
             self._file.setDefaultSuffix("pdf")
             self._file.setDirectory(folder)
             self._file.fileSelected.connect(self._file_chosen)
-        self._file.setWindowTitle(title)
+        self._file.setWindowTitle(title or say("Save card as PDF"))
         self._file.selectFile(suggestion)
         self._file.open()
 
     def open_csv(self, then: Callable[[Path], None]) -> None:
         """Ask for a spreadsheet and hand it to ``then``; nothing happens on Cancel."""
-        dialog = self._sheet(QFileDialog.AcceptMode.AcceptOpen, "Choose a spreadsheet", then)
+        dialog = self._sheet(QFileDialog.AcceptMode.AcceptOpen, say("Choose a spreadsheet"), then)
         dialog.setFileMode(QFileDialog.FileMode.ExistingFile)
         dialog.open()
 
     def save_csv(self, suggestion: str, then: Callable[[Path], None]) -> None:
         """Ask for the name of a spreadsheet and hand it to ``then``; nothing happens on Cancel."""
-        dialog = self._sheet(QFileDialog.AcceptMode.AcceptSave, "Save as spreadsheet", then)
+        dialog = self._sheet(QFileDialog.AcceptMode.AcceptSave, say("Save as spreadsheet"), then)
         dialog.selectFile(suggestion)
         dialog.open()
 
@@ -61,9 +63,9 @@ class Dialogs(QObject):
         """Ask for the name of a calendar file and hand it to ``then``; nothing happens on Cancel."""
         self._on_file = then
         if self._calendar is None:
-            self._calendar = QFileDialog(self._owner, "Save reminders")
+            self._calendar = QFileDialog(self._owner, say("Save reminders"))
             self._calendar.setAcceptMode(QFileDialog.AcceptMode.AcceptSave)
-            self._calendar.setNameFilter("Calendar (*.ics)")
+            self._calendar.setNameFilter(say("Calendar (*.ics)"))
             self._calendar.setDefaultSuffix("ics")
             self._calendar.setDirectory(
                 QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
@@ -78,7 +80,7 @@ class Dialogs(QObject):
         if mode not in self._sheets:
             dialog = self._sheets[mode] = QFileDialog(self._owner, title)
             dialog.setAcceptMode(mode)
-            dialog.setNameFilter(_SHEETS)
+            dialog.setNameFilter(say(_SHEETS))
             dialog.setDefaultSuffix("csv")
             dialog.setDirectory(QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation))
             dialog.fileSelected.connect(self._file_chosen)

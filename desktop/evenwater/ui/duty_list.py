@@ -31,10 +31,11 @@ from PySide6.QtWidgets import QAbstractItemView, QListView, QStyle, QStyledItemD
 from evenwater.screens import rounds
 from evenwater.screens.rounds import Duty
 from evenwater.ui.paper_style import draw_sign
-from evenwater.ui.theme import BUTTON_HEIGHT, GRID, pixels, scaled, set_role, tokens_of
+from evenwater.ui.theme import BUTTON_HEIGHT, GRID, chosen_ground, pixels, scaled, set_role, tokens_of
+from evenwater.wording import marked, say, say_all
 
 Index = QModelIndex | QPersistentModelIndex
-GROUPS = {rounds.WRONG: "Wrong", rounds.DUE: "Due", rounds.SOON: "Due soon"}
+GROUPS = {rounds.WRONG: marked("Wrong"), rounds.DUE: marked("Due"), rounds.SOON: marked("Due soon")}
 # How the width is shared by place, what to do and why.
 _SHARES = (0.24, 0.27, 0.49)
 _HEAD_POINTS = 13.0
@@ -54,7 +55,7 @@ class DutyModel(QAbstractListModel):
     def set_duties(self, duties: Sequence[Duty]) -> bool:
         """Show these duties; False when they are shown already."""
         lines: list[str | Duty] = []
-        for urgency, words in GROUPS.items():
+        for urgency, words in say_all(GROUPS).items():
             here = [duty for duty in duties if duty.urgency == urgency]
             lines += [words, *here] if here else []
         if tuple(lines) == self.lines:
@@ -87,7 +88,11 @@ class DutyModel(QAbstractListModel):
         if role == Qt.ItemDataRole.DisplayRole:
             return line if isinstance(line, str) else f"{line.place}: {line.what}"
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            return line if isinstance(line, str) else f"{GROUPS[line.urgency]}. {line.place}: {line.what}. {line.why}"
+            return (
+                line
+                if isinstance(line, str)
+                else f"{say_all(GROUPS[line.urgency])}. {line.place}: {line.what}. {line.why}"
+            )
         return None
 
 
@@ -138,7 +143,7 @@ class DutyPainter(QStyledItemDelegate):
         if option.state & QStyle.StateFlag.State_MouseOver:
             painter.fillRect(option.rect, QColor(tokens.wash))
         elif chosen:
-            painter.fillRect(option.rect, QColor(tokens.leaf))
+            painter.fillRect(option.rect, QColor(chosen_ground(tokens)))
         painter.fillRect(option.rect.adjusted(0, option.rect.height() - 1, 0, 0), QColor(tokens.faint))
         if chosen:
             painter.fillRect(QRect(option.rect.left(), option.rect.top(), 4, option.rect.height()), QColor(tokens.blue))
@@ -185,7 +190,7 @@ class DutyList(QListView):
         self.setLayoutMode(QListView.LayoutMode.Batched)
         self.setBatchSize(_BATCH)
         self.setMouseTracking(True)
-        self.setAccessibleName("What is wrong and what is due")
+        self.setAccessibleName(say("What is wrong and what is due"))
         set_role(self, "lines")
         self._moved = False
         self.clicked.connect(self._open)
@@ -212,9 +217,9 @@ class DutyList(QListView):
         return self.lines.duty(self.currentIndex())
 
     def choose_first(self) -> None:
-        """Choose the first line, unless one is chosen."""
-        if self.chosen() is None and self.lines.lines:
-            self.setCurrentIndex(self.lines.index(1))
+        """Choose the first line, unless one is chosen. Qt makes a line the current one with the focus, but does not show it as chosen."""
+        if self.lines.lines and not self.selectionModel().hasSelection():
+            self.setCurrentIndex(self.lines.index(1) if self.chosen() is None else self.currentIndex())
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Open the chosen line with Enter or Space; Home goes to the first line, which stands below a head."""

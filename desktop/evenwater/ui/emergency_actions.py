@@ -8,9 +8,10 @@ from evenwater.card.paper import PAPERS
 from evenwater.screens.emergency_card import EmergencyCard
 from evenwater.ui.dialogs import Dialogs
 from evenwater.ui.page_actions import PageActions
+from evenwater.wording import marked, say, say_all
 
-_WORDS = ("&Print card", "&Save card as PDF", "&Look at card")
-_SPOKEN = ("Print emergency card", "Save emergency card as PDF", "Look at emergency card")
+_WORDS = (marked("&Print card"), marked("&Save card as PDF"), marked("&Look at card"))
+_SPOKEN = (marked("Print emergency card"), marked("Save emergency card as PDF"), marked("Look at emergency card"))
 
 
 class EmergencyActions(PageActions):
@@ -18,9 +19,9 @@ class EmergencyActions(PageActions):
 
     def __init__(self, dialogs: Dialogs, owner: QWidget) -> None:
         """Make the buttons over ``owner``."""
-        super().__init__("emergency card", _WORDS, dialogs, owner, PAPERS)
+        super().__init__(marked("emergency card"), say_all(_WORDS), dialogs, owner, PAPERS)
         self._card: EmergencyCard | None = None
-        for button, spoken in zip(self.buttons, _SPOKEN, strict=True):
+        for button, spoken in zip(self.buttons, say_all(_SPOKEN), strict=True):
             button.setAccessibleName(spoken)
 
     def set_card(self, card: EmergencyCard | None) -> None:
@@ -31,8 +32,7 @@ class EmergencyActions(PageActions):
     def suspend(self) -> None:
         """Make no card until the next one is set; what is looked at stays for that moment."""
         self._card = None
-        for button in self.buttons:
-            button.setEnabled(False)
+        self.halt()
 
     def page(self) -> EmergencyCard | None:
         """Return the card of what is shown, or None."""
@@ -40,4 +40,4 @@ class EmergencyActions(PageActions):
 
     def file_name(self) -> str:
         """Return what its file is called at first."""
-        return "emergency card.pdf"
+        return say("emergency card.pdf")

@@ -5,19 +5,27 @@ Painted by itself: a curve and two lines need no library. The arrow keys and the
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 import numpy as np
 from PySide6.QtCore import QEvent, QLineF, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from evenwater.screens.exchange_chart import CourseChart
+from evenwater.ui.announce import Announcer
 from evenwater.ui.chart_axis import value_ticks
+from evenwater.ui.chart_export import ChartExport
 from evenwater.ui.chart_items import Scale, polygon
-from evenwater.ui.chart_paper import chart_paper
+from evenwater.ui.chart_paper import chart_paper, paint_ends
 from evenwater.ui.theme import scaled, tokens_of
+from evenwater.wording import marked, say
 
-NOTHING = "Nothing to show yet. What is exchanged is entered at the left."
-_NEW, _SETTLES = "new water", "settles"
+if TYPE_CHECKING:
+    from evenwater.screens.chart_table import ChartTable
+
+NOTHING = marked("Nothing to show yet. What is exchanged is entered at the left.")
+_NEW, _SETTLES = marked("new water"), marked("settles")
 
 
 class ExchangeChart(QWidget):
@@ -32,7 +40,8 @@ class ExchangeChart(QWidget):
         self.setMouseTracking(True)
         self.setMinimumHeight(self._least())
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setAccessibleName("Chart of the exchange")
+        self.setAccessibleName(say("Chart of the exchange"))
+        self.saving = ChartExport(self, self, 560)
         self.render(None)
 
     def _least(self) -> int:
@@ -48,8 +57,11 @@ class ExchangeChart(QWidget):
         if view is None or self._view is None or view.parameter != self._view.parameter:
             self._cursor = -1
         self._view = view
+        self.saving.offer(view is not None)
         self._cursor = min(self._cursor, -1 if view is None else view.days.size - 1)
-        self.setAccessibleDescription(NOTHING if view is None else f"{view.spoken} The arrow keys read it day by day.")
+        self.setAccessibleDescription(
+            say(NOTHING) if view is None else say("{spoken} The arrow keys read it day by day.", spoken=view.spoken)
+        )
         self.update()
 
     @property
@@ -77,6 +89,7 @@ class ExchangeChart(QWidget):
         wanted = ends.get(Qt.Key(key), here + (step if key == Qt.Key.Key_Right else -step))
         self._cursor = min(max(wanted, 0), last)
         self.setAccessibleDescription(view.words_at(self._cursor))
+        Announcer.of(self).say(view.words_at(self._cursor))
         self.update()
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
@@ -87,13 +100,29 @@ class ExchangeChart(QWidget):
             self.update()
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
-        """Take the keys."""
+        """Take the keys, and read what was pressed, which needs no mouse that hovers."""
         self.setFocus(Qt.FocusReason.MouseFocusReason)
+        self.mouseMoveEvent(event)
 
     def leaveEvent(self, event: QEvent) -> None:
         """Read the last day again."""
         self._cursor = -1
         self.update()
+
+    # Saving
+
+    def table(self) -> ChartTable | None:
+        """Return the figures that are shown."""
+        from evenwater.screens.chart_table import of_exchange
+
+        return None if self._view is None else of_exchange(self._view)
+
+    def twin(self) -> ExchangeChart:
+        """Return another chart that shows the same."""
+        made = ExchangeChart()
+        made.render(self._view)
+        made.saving.button.hide()
+        return made
 
     # Painting
 
@@ -112,12 +141,12 @@ class ExchangeChart(QWidget):
     @staticmethod
     def _named(view: CourseChart) -> list[tuple[str, float]]:
         """Return the lines that have their name at the right: new water first, then where it settles."""
-        named = [(_NEW, view.new_water)]
-        return named if view.settles is None else [*named, (_SETTLES, view.settles)]
+        named = [(say(_NEW), view.new_water)]
+        return named if view.settles is None else [*named, (say(_SETTLES), view.settles)]
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint everything."""
-        with chart_paper(self, NOTHING if self._view is None else "") as painter:
+        with chart_paper(self, say(NOTHING) if self._view is None else "") as painter:
             if self._view is not None:
                 self._paint(painter, self._view)
 
@@ -125,14 +154,14 @@ class ExchangeChart(QWidget):
         scale, metrics = self._scale(view), QFontMetricsF(painter.font())
         self._paint_axes(painter, scale, metrics)
         self._paint_band(painter, view, scale)
-        self._paint_levels(painter, view, scale, metrics)
+        self._paint_levels(painter, view, scale)
         self._paint_course(painter, view, scale)
         self._paint_words(painter, view, scale, metrics)
 
     def _paint_axes(self, painter: QPainter, scale: Scale, metrics: QFontMetricsF) -> None:
         tokens, rect = tokens_of(self.palette()), scale.rect
         marks = value_ticks(scale.low, scale.high, rect.height(), 1.8 * metrics.height())
-        days = value_ticks(scale.start, scale.end, rect.width(), 5.0 * metrics.averageCharWidth())
+        days = value_ticks(scale.start, scale.end, rect.width(), 9.0 * metrics.averageCharWidth())
         painter.setPen(QPen(QColor(tokens.faint), 1))
         for mark in marks:
             y = round(scale.y(mark.at))
@@ -149,7 +178,7 @@ class ExchangeChart(QWidget):
         for day in days:
             painter.drawText(QPointF(scale.x(day.at) - metrics.horizontalAdvance(day.text) / 2.0, base), day.text)
         painter.setPen(QColor(tokens.muted))
-        name = "days"
+        name = say("days")
         painter.drawText(
             QPointF(rect.center().x() - metrics.horizontalAdvance(name) / 2.0, base + metrics.height()), name
         )
@@ -163,22 +192,18 @@ class ExchangeChart(QWidget):
         painter.drawPolygon(polygon(*outline))
         painter.setBrush(Qt.BrushStyle.NoBrush)
 
-    def _paint_levels(self, painter: QPainter, view: CourseChart, scale: Scale, metrics: QFontMetricsF) -> None:
+    def _paint_levels(self, painter: QPainter, view: CourseChart, scale: Scale) -> None:
         """Draw the new water dotted and where it settles dashed, each with its name at the right."""
-        ink = QColor(tokens_of(self.palette()).ink)
-        taken: list[float] = []
+        ink = tokens_of(self.palette()).ink
+        ends: list[tuple[float, str, str]] = []
         for name, value in self._named(view):
             y = round(scale.y(value)) + 0.5
-            pen = QPen(ink, 1.2)
-            pen.setDashPattern([1.5, 3.0] if name == _NEW else [6.0, 4.0])
+            pen = QPen(QColor(ink), 1.2)
+            pen.setDashPattern([1.5, 3.0] if name == say(_NEW) else [6.0, 4.0])
             painter.setPen(pen)
             painter.drawLine(QLineF(scale.rect.left(), y, scale.rect.right(), y))
-            at = y
-            # Two names never lie on each other; the second gives way to where there is room.
-            while any(abs(at - other) < metrics.height() for other in taken):
-                at += metrics.height() if at >= taken[0] else -metrics.height()
-            taken.append(at)
-            painter.drawText(QPointF(scale.rect.right() + 8.0, at + 0.35 * metrics.ascent()), name)
+            ends.append((y, name, ink))
+        paint_ends(painter, scale.rect, ends)
 
     def _paint_course(self, painter: QPainter, view: CourseChart, scale: Scale) -> None:
         tokens = tokens_of(self.palette())

@@ -11,14 +11,17 @@ from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.quantities import Typed, Water
 from evenwater.screens import exchange_fields, words
 from evenwater.screens.exchange_fields import ALIKE, AROUND, BUCKET, EXCHANGED, FIRST, LOSSES, OF_WAY, WAY, WAYS
+from evenwater.screens.shown import decimal
+from evenwater.screens.terms import capitalized
 from evenwater.screens.views import Message
 from evenwater.ui.answer_parts import Sentence
 from evenwater.ui.choice import Choice
 from evenwater.ui.form_parts import COLUMNS, FieldPort, Step
 from evenwater.ui.quantity_field import QuantityField
 from evenwater.ui.theme import GRID
+from evenwater.wording import marked, say, say_all
 
-_SEA, _TANK = "natural seawater, assumed", "as the tank, assumed"
+_SEA, _TANK = marked("natural seawater, assumed"), marked("as the tank, assumed")
 
 
 class ExchangeForm(QWidget):
@@ -33,15 +36,15 @@ class ExchangeForm(QWidget):
         self._catalogue = catalogue
         self._columns = COLUMNS
         self.fields: dict[str, QuantityField] = {}
-        self.way = Choice("How it is said", self)
-        self.way.set_options(WAYS)
+        self.way = Choice(say("How it is said"), self)
+        self.way.set_options(say_all(WAYS))
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2, 0, GRID, GRID)
         layout.setSpacing(GRID + GRID // 2)
         # Before any number: whoever carries water works beside electricity (H25).
         self.cautions, self.mixing = Sentence(self, sign="stop"), Sentence(self, sign="stop")
-        self.cautions.set_text(" ".join(AROUND))
-        self.mixing.set_text(" ".join(BUCKET))
+        self.cautions.set_text(" ".join(say_all(AROUND)))
+        self.mixing.set_text(" ".join(say_all(BUCKET)))
         # The fields are made in the order in which Tab goes through them.
         self.steps = [self._pair(), self._new_water(), self._bucket(), self._besides()]
         for step in self.steps:
@@ -49,10 +52,10 @@ class ExchangeForm(QWidget):
         for part in (self.cautions, *self.steps[:2], self.mixing, *self.steps[2:]):
             layout.addWidget(part)
         layout.addStretch(1)
-        port = FieldPort(WAY, self.way)
+        port = FieldPort(WAY, self.way, "water")
         port.edited.connect(self.edited)
         for name, field in self.fields.items():
-            port = FieldPort(name, field)
+            port = FieldPort(name, field, "new_water" if name in catalogue.parameters else "water")
             port.edited.connect(self.edited)
             field.committed.connect(self.committed)
         self._fit("")
@@ -65,48 +68,48 @@ class ExchangeForm(QWidget):
         return field
 
     def _pair(self) -> Step:
-        step = Step(1, "The two pumps", self)
+        step = Step(1, say("The two pumps"), self)
         step.cells.put(self.way)
-        step.cells.put(self._quantity(EXCHANGED, "Out and in, each"))
-        step.cells.put(self._quantity("as_much_as", "Batch change"))
-        every = self._quantity("every_days", "Once in so many days")
+        step.cells.put(self._quantity(EXCHANGED, say("Out and in, each")))
+        step.cells.put(self._quantity("as_much_as", say("Batch change")))
+        every = self._quantity("every_days", say("Once in so many days"))
         every.set_derived("7")
         step.cells.put(every)
-        step.cells.put(self._quantity("out", "Old water out"))
-        step.cells.put(self._quantity("in", "New water in"))
-        step.cells.put(self._quantity("old_jug", "Old-water jug holds"))
-        step.cells.put(self._quantity("new_jug", "New-water jug holds"))
-        days = self._quantity("days", "Look ahead, days")
+        step.cells.put(self._quantity("out", say("Old water out")))
+        step.cells.put(self._quantity("in", say("New water in")))
+        step.cells.put(self._quantity("old_jug", say("Old-water jug holds")))
+        step.cells.put(self._quantity("new_jug", say("New-water jug holds")))
+        days = self._quantity("days", say("Look ahead, days"))
         days.set_derived("30")
         step.cells.put(days)
         return step
 
     def _new_water(self) -> Step:
-        step = Step(2, "The new water", self)
+        step = Step(2, say("The new water"), self)
         for name in (*FIRST, *(name for name in self._catalogue.parameters if name not in FIRST)):
             p = self._catalogue.parameters[name]
-            field = QuantityField(name.capitalize(), exchange_fields.of_new_water(p), words.sentence, self)
+            field = QuantityField(capitalized(name), exchange_fields.of_new_water(p), words.sentence, self)
             field.set_derived(words_of(p.natural))
             self.fields[name] = field
             (step.cells if name in FIRST else step.extra).put(field)
             if name == "salinity":
-                step.cells.put(self._quantity("temperature", "Temperature"))
+                step.cells.put(self._quantity("temperature", say("Temperature")))
         return step
 
     def _bucket(self) -> Step:
-        step = Step(3, "The mixing bucket", self)
-        step.cells.put(self._quantity("mix_volume", "New water in it"))
-        step.cells.put(self._quantity("label_mass", "By the label: salt mix"))
-        step.cells.put(self._quantity("label_water", "in so much water"))
-        step.cells.put(self._quantity("label_salinity", "gives salinity"))
-        step.cells.put(self._quantity("mix_measured", "Salinity found", "when all is clear"))
+        step = Step(3, say("The mixing bucket"), self)
+        step.cells.put(self._quantity("mix_volume", say("New water in it")))
+        step.cells.put(self._quantity("label_mass", say("By the label: salt mix")))
+        step.cells.put(self._quantity("label_water", say("in so much water")))
+        step.cells.put(self._quantity("label_salinity", say("gives salinity")))
+        step.cells.put(self._quantity("mix_measured", say("Salinity found"), say("when all is clear")))
         return step
 
     def _besides(self) -> Step:
-        step = Step(4, "What leaves besides", self)
+        step = Step(4, say("What leaves besides"), self)
         for name in LOSSES:
-            label = f"{name.removesuffix('_loss').capitalize()}, per day"
-            step.cells.put(self._quantity(name, label, "by skimmer, algae, media"))
+            label = say("{name}, per day", name=capitalized(name.removesuffix("_loss")))
+            step.cells.put(self._quantity(name, label, say("by skimmer, algae, media")))
         return step
 
     def arrange(self, columns: int) -> None:
@@ -126,7 +129,7 @@ class ExchangeForm(QWidget):
         """Say what stands for the new water where nobody said it, without touching what stands in the fields."""
         for name in self._catalogue.parameters:
             empty = not values.get(name, Typed("")).text.strip()
-            self.fields[name].set_help("" if not empty else _TANK if name == "salinity" else _SEA)
+            self.fields[name].set_help("" if not empty else say(_TANK) if name == "salinity" else say(_SEA))
 
     def _fit(self, said: str) -> None:
         way = said if said in OF_WAY else ""
@@ -153,4 +156,4 @@ class ExchangeForm(QWidget):
 
 def words_of(natural: float) -> str:
     """Write what natural seawater holds, in the unit the field shows at first."""
-    return f"{natural:g}"
+    return decimal(f"{natural:g}")

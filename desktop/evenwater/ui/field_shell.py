@@ -8,8 +8,6 @@ from __future__ import annotations
 
 from PySide6.QtCore import QPoint, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
-    QAccessible,
-    QAccessibleEvent,
     QColor,
     QFontMetrics,
     QHideEvent,
@@ -31,12 +29,16 @@ from PySide6.QtWidgets import (
 )
 
 from evenwater.screens.views import Message, Offer
+from evenwater.ui.announce import Announcer
 from evenwater.ui.answer_parts import MessageRow
 from evenwater.ui.paper_style import draw_frame, draw_sign
-from evenwater.ui.plain_text import plain_tip
+from evenwater.ui.plain_text import set_tip
+from evenwater.ui.reading_order import SLIP, LaidOver
 from evenwater.ui.theme import FIELD_HEIGHT, GRID, pixels, scaled, set_role, tokens_of
+from evenwater.wording import say
 
 _SLIP_WIDTH = 340
+_SIGN = 20
 
 
 class FieldFrame(QFrame):
@@ -87,7 +89,7 @@ class NoteLine(QWidget):
         """Show a text; ``sign`` is "stop", "ink" or empty."""
         if (text, sign) != (self.text, self.sign):
             self.text, self.sign = text, sign
-            self.setToolTip("" if self.fits() else plain_tip(text))
+            set_tip(self, text, whole=not self.fits())
             self.update()
 
     def fits(self) -> bool:
@@ -124,7 +126,7 @@ class NoteLine(QWidget):
         return QFontMetrics(scaled(self.font(), 10))
 
 
-class Slip(QFrame):
+class Slip(LaidOver):
     """A slip of paper over what comes next: the whole sentence, and the choices it leaves."""
 
     def __init__(self, host: QWidget) -> None:
@@ -170,13 +172,15 @@ class FieldShell(QWidget):
         self.frame = FieldFrame(self)
         self.note = NoteLine(self)
         self.slip: Slip | None = None
-        self._help = ""
+        self._help = self._why = ""
         self._own: Message | None = None
         self._outside: Message | None = None
         self._told: Message | None = None
         self._suggestion: Message | None = None
         self._within = False
         set_role(self.label, "caption")
+        # Where the "?" stands beside the name while the field has the focus.
+        self.label.setContentsMargins(0, 0, pixels(self.font(), _SIGN), 0)
         self.column = QVBoxLayout(self)
         self.column.setContentsMargins(0, 0, 0, 0)
         self.column.setSpacing(2)
@@ -190,6 +194,11 @@ class FieldShell(QWidget):
     def set_help(self, text: str) -> None:
         """Set the quiet line shown below while nothing else is to be said."""
         self._help = text
+        self._refresh()
+
+    def set_why(self, text: str) -> None:
+        """Say, for a screen reader, why the field is there, after what stands below it."""
+        self._why = text
         self._refresh()
 
     def set_message(self, message: Message | None) -> None:
@@ -225,8 +234,9 @@ class FieldShell(QWidget):
         self.frame.state = state
         self._own = own
         self._refresh()
-        if alarming:
-            QAccessible.updateAccessibility(QAccessibleEvent(self.spoken_for(), QAccessible.Event.Alert))
+        if alarming and own is not None and self.isVisible():
+            words = say("{field}: {message}", field=self.label.text(), message=own.text)
+            Announcer.of(self).say(words, urgent=True)
 
     def _tell(self, told: Message | None) -> None:
         """Show a remark on a slip until the keeper leaves the field."""
@@ -241,7 +251,7 @@ class FieldShell(QWidget):
         self.frame.refused = self._outside is not None
         self.frame.update()
         spoken = self.spoken_for()
-        description = message.text if message else self._help
+        description = " ".join(filter(None, (message.text if message else self._help, self._why)))
         if spoken.accessibleDescription() != description:
             spoken.setAccessibleDescription(description)
         on_slip, slip_sign = (self._told, "") if self._told else (message, sign)
@@ -258,6 +268,7 @@ class FieldShell(QWidget):
     def _lay_slip(self, message: Message, sign: str) -> None:
         if self.slip is None:
             self.slip = Slip(self._host())
+            self.spoken_for().setProperty(SLIP, self.slip)
             self.slip.row.offerChosen.connect(self._offer_chosen)
             self.destroyed.connect(self.slip.deleteLater)
         slip = self.slip
@@ -292,8 +303,9 @@ class FieldShell(QWidget):
         self.offerTaken.emit(chosen[1])
 
     def _focus_moved(self, before: QWidget | None, now: QWidget | None) -> None:
-        if now is None:
-            return  # another program, or nothing: the keeper has not gone on to another field
+        # Another program, or nothing: the keeper has not gone on to another field. And what nobody sees has no focus to lose.
+        if now is None or not (self._within or self.isVisible()):
+            return
         within = self._holds(now)
         if within != self._within:
             self._within = self.frame.active = within

@@ -13,8 +13,10 @@ class FlowRow(QLayout):
     # some ten times in one pass.
     _sizes: list[tuple[QLayoutItem, QSize, QSize]] | None = None
 
-    def __init__(self, spacing: int, parent: QWidget | None = None) -> None:
+    def __init__(self, spacing: int, parent: QWidget | None = None, *, modest: bool = False) -> None:
+        """Make an empty row; a ``modest`` one asks for no more width than its widest part needs, and takes what it is given."""
         super().__init__(parent)
+        self._modest = modest
         self._heights: dict[int, int] = {}
         self._items: list[QLayoutItem] = []
         self.setContentsMargins(0, 0, 0, 0)
@@ -70,7 +72,9 @@ class FlowRow(QLayout):
         self._place(self._shown(), rect, only_measure=False)
 
     def sizeHint(self) -> QSize:
-        """Return the size of a single line."""
+        """Return the size of a single line, or of a modest row's widest part."""
+        if self._modest:
+            return self.minimumSize()
         shown = [hint for _, hint, _ in self._shown()]
         widths = [size.width() for size in shown]
         height = max((size.height() for size in shown), default=0)

@@ -15,18 +15,23 @@ from evenwater.engine.quantities import Typed
 from evenwater.screens import correct, following
 from evenwater.screens.following_view import FollowView
 from evenwater.screens.local_zone import LocalZone, present
+from evenwater.screens.terms import term
 from evenwater.screens.views import AnswerView, Message
 from evenwater.session import Document, Entry, Plan
 from evenwater.ui.answer_panel import AnswerPanel
 from evenwater.ui.chart import RampChart
+from evenwater.ui.plain_text import allow
 from evenwater.ui.plans import Plans
 from evenwater.ui.theme import GRID, pixels, set_role
+from evenwater.wording import marked, say
 
 _CHART_HEIGHT = 288
 # What must not be followed on.
 _OVER = ("stop", "ended")
-_UNREADABLE = "This plan was kept by another version and cannot be read, so it must not be followed. End it, then plan again from a fresh reading."
-_SHOW_PLAN, _SHOW_NEW = "Show the &plan", "Show a new &correction"
+_UNREADABLE = marked(
+    "This plan was kept by another version and cannot be read, so it must not be followed. End it, then plan again from a fresh reading."
+)
+_SHOW_PLAN, _SHOW_NEW = marked("Show the &plan"), marked("Show a new &correction")
 
 
 class FollowPage(QWidget):
@@ -53,14 +58,17 @@ class FollowPage(QWidget):
         self._said = QLabel(self.strip)
         self._said.setTextFormat(Qt.TextFormat.PlainText)
         self._said.setWordWrap(True)
-        self.turn = self._button(_SHOW_PLAN, self.strip)
-        self.answer = AnswerPanel(self, how="Readings since the start", usual_height=180, hide="Hide the readings")
-        self.chart = RampChart(self, zone=LocalZone())
-        self.chart.setAccessibleName("Chart of the plan that is followed")
-        self.test, self.again, self.end = (
-            self._button(words, self) for words in ("&Note a reading", "Plan a&gain from the reading", "&End this plan")
+        self.turn = self._button(say(_SHOW_PLAN), self.strip)
+        self.answer = AnswerPanel(
+            self, how=say("Readings since the start"), usual_height=180, hide=say("Hide the readings")
         )
-        self.recover = self._button("It is too high: see &Recovery", self)
+        self.chart = RampChart(self, zone=LocalZone())
+        self.chart.setAccessibleName(say("Chart of the plan that is followed"))
+        self.test, self.again, self.end = (
+            self._button(words, self)
+            for words in (say("&Note a reading"), say("Plan a&gain from the reading"), say("&End this plan"))
+        )
+        self.recover = self._button(say("It is too high: see &Recovery"), self)
         set_role(self.recover, "large")
         self._lay_out()
         self.recover.clicked.connect(self._recover)
@@ -139,7 +147,7 @@ class FollowPage(QWidget):
     def _show(self, plan: bool) -> None:
         self.strip.setVisible(self._plan is not None)
         self.setVisible(plan)
-        self.turn.setText(_SHOW_NEW if plan else _SHOW_PLAN)
+        self.turn.setText(say(_SHOW_NEW) if plan else say(_SHOW_PLAN))
         self.refresh()
         self.turned.emit(plan)
 
@@ -150,21 +158,25 @@ class FollowPage(QWidget):
         assert self._plan is not None
         stop = self._view is None or self._view.stop
         shown = not self.isHidden()
-        words = f"Plan {self._plan.plan_id} cannot be read." if self._view is None else self._view.strip
+        words = (
+            say("Plan {plan_id} cannot be read.", plan_id=self._plan.plan_id)
+            if self._view is None
+            else self._view.strip
+        )
         # The page itself gives the verdict.
         self._said.setText(words.partition(". ")[0] + "." if shown else words)
         set_role(self._said, "stop" if stop and not shown else "")
 
     def _render(self) -> None:
         view = self._view
-        self.again.setEnabled(view is not None and view.last is not None)
+        allow(self.again, view is not None and view.last is not None, say("There is no reading to go on from yet."))
         over = view is None or view.state in _OVER
         self.recover.setVisible(view is not None and view.state == "stop")
         for button, main in ((self.test, not over), (self.end, over), (self.again, False)):
             set_role(button, "main" if main else "large")
         if view is None:
-            self.answer.render(AnswerView("refused", messages=(Message(_UNREADABLE, "", "unreadable"),)))
-            self.chart.clear_view("No ramp can be drawn of it.")
+            self.answer.render(AnswerView("refused", messages=(Message(say(_UNREADABLE), "", "unreadable"),)))
+            self.chart.clear_view(say("No ramp can be drawn of it."))
             return
         self.answer.render(view.answer)
         self.chart.render(view.chart)
@@ -196,7 +208,7 @@ class FollowPage(QWidget):
         fields = following.reading_fields(kept, view.last.value, local)
         self._document.edit_fields(f"{plan.system_id}:{plan.parameter}", fields, self)
         self._show(False)
-        self.told.emit("The reading stands in the form. The plan goes on until another is started.")
+        self.told.emit(say("The reading stands in the form. The plan goes on until another is started."))
 
     def _end(self) -> None:
         """End the plan: no question is asked, since undo takes it back; only its card stays void."""
@@ -204,10 +216,15 @@ class FollowPage(QWidget):
         if plan is None:
             return
         now = present()
-        reason = "stop rule" if view is not None and view.stop else "ended by hand"
-        text = f"Ended plan {plan.plan_id} for {plan.parameter}: {reason}."
+        reason = say("stop rule") if view is not None and view.stop else say("ended by hand")
+        text = say(
+            "Ended plan {plan_id} for {parameter}: {reason}.",
+            plan_id=plan.plan_id,
+            parameter=term(plan.parameter),
+            reason=reason,
+        )
         note = Entry(
             id=uuid.uuid4().hex, system_id=plan.system_id, kind="note", subject="", at=now, fields={"text": Typed(text)}
         )
         if self._document.log.end_plan(plan.plan_id, now, reason, note, self):
-            self.told.emit(f"Plan {plan.plan_id} has ended. Take its card down and stop the pump.")
+            self.told.emit(say("Plan {plan_id} has ended. Take its card down and stop the pump.", plan_id=plan.plan_id))

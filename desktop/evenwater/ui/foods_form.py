@@ -11,6 +11,7 @@ from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.quantities import Typed
 from evenwater.screens import foods_fields, foods_given, foods_words, words
 from evenwater.screens.foods_given import LABEL, PER_ML, PERCENT
+from evenwater.screens.terms import capitalized
 from evenwater.screens.views import Message
 from evenwater.ui.answer_parts import Sentence
 from evenwater.ui.choice import Choice
@@ -18,6 +19,7 @@ from evenwater.ui.form_parts import COLUMNS, FieldPort, Step
 from evenwater.ui.quantity_field import QuantityField
 from evenwater.ui.text_field import TextField
 from evenwater.ui.theme import GRID
+from evenwater.wording import say, say_all
 
 NO_PUMP = "none"
 # Which fields are shown for each way in which a label speaks.
@@ -79,53 +81,55 @@ class FoodsForm(QWidget):
         return field
 
     def _food(self) -> Step:
-        step = Step(1, "The food", self)
+        step = Step(1, say("The food"), self)
         step.more.hide()
-        step.cells.put(self._words("name", "Name of the food"), 2)
-        step.cells.put(self._choice("sort", "What it is", foods_words.SORTS))
-        step.cells.put(self._words("opened_on", "Opened on", "like 2026-11-25"))
-        step.cells.put(self._quantity("keeps_days", "Keeps once opened, days", "as its label says"))
-        step.cells.put(self._choice("cold", "Kept cold", foods_words.COLD))
-        step.cells.put(self._quantity("jug_volume", "In the jug when opened"))
+        step.cells.put(self._words("name", say("Name of the food")), 2)
+        step.cells.put(self._choice("sort", say("What it is"), say_all(foods_words.SORTS)))
+        step.cells.put(self._words("opened_on", say("Opened on"), say("like 2026-11-25")))
+        step.cells.put(self._quantity("keeps_days", say("Keeps once opened, days"), say("as its label says")))
+        step.cells.put(self._choice("cold", say("Kept cold"), say_all(foods_words.COLD)))
+        step.cells.put(self._quantity("jug_volume", say("In the jug when opened")))
         return step
 
     def _carries(self) -> Step:
-        step = Step(2, "What a mL carries", self)
+        step = Step(2, say("What a mL carries"), self)
         step.more.hide()
-        step.cells.put(self._choice("says", "The label says", foods_words.SAYS), COLUMNS)
-        step.cells.put(self._quantity("nitrogen", "Nitrogen", "as N"))
-        step.cells.put(self._quantity("phosphorus", "Phosphorus", "as P, not as P2O5"))
-        step.cells.put(self._quantity("protein", "Protein", "÷ 6.25 is nitrogen"))
-        step.cells.put(self._quantity("nitrogen_share", "Nitrogen, if it says so", "as N; goes before protein"))
-        step.cells.put(self._quantity("phosphorus_share", "Phosphorus", "as P, not as P2O5"))
-        density = self._quantity("density", "Density")
-        density.set_derived("1", "as heavy as water")
+        step.cells.put(self._choice("says", say("The label says"), say_all(foods_words.SAYS)), COLUMNS)
+        step.cells.put(self._quantity("nitrogen", say("Nitrogen"), say("as N")))
+        step.cells.put(self._quantity("phosphorus", say("Phosphorus"), say("as P, not as P2O5")))
+        step.cells.put(self._quantity("protein", say("Protein"), say("÷ 6.25 is nitrogen")))
+        step.cells.put(
+            self._quantity("nitrogen_share", say("Nitrogen, if it says so"), say("as N; goes before protein"))
+        )
+        step.cells.put(self._quantity("phosphorus_share", say("Phosphorus"), say("as P, not as P2O5")))
+        density = self._quantity("density", say("Density"))
+        density.set_derived("1", say("as heavy as water"))
         step.cells.put(density)
-        names = tuple((name, name.capitalize()) for name in self._catalogue.parameters)
-        step.cells.put(self._choice("label_parameter", "It raises", names))
-        step.cells.put(self._quantity("label_dose", "So many mL"))
-        step.cells.put(self._quantity("label_water", "raise so much water"))
+        names = tuple((name, capitalized(name)) for name in self._catalogue.parameters)
+        step.cells.put(self._choice("label_parameter", say("It raises"), names))
+        step.cells.put(self._quantity("label_dose", say("So many mL")))
+        step.cells.put(self._quantity("label_water", say("raise so much water")))
         self.raises = QuantityField("by", foods_fields.label_raises(self._catalogue, ""), words.sentence, self)
         self.fields["food.label_raises"] = self.raises
         step.cells.put(self.raises)
         return step
 
     def _day(self) -> Step:
-        step = Step(3, "The day", self)
+        step = Step(3, say("The day"), self)
         step.more.hide()
-        step.cells.put(self._quantity("per_day", "Given in a day"))
-        feedings = self._quantity("feedings", "Feedings a day")
-        feedings.set_derived("1", "or the pump's doses a day")
+        step.cells.put(self._quantity("per_day", say("Given in a day")))
+        feedings = self._quantity("feedings", say("Feedings a day"))
+        feedings.set_derived("1", say("or the pump's doses a day"))
         step.cells.put(feedings)
-        step.cells.put(self._choice("paused", "Is it given", foods_words.PAUSED))
-        step.cells.put(self._choice("pump", "By which pump", ((NO_PUMP, "By hand, or another pump"),)), 2)
+        step.cells.put(self._choice("paused", say("Is it given"), say_all(foods_words.PAUSED)))
+        step.cells.put(self._choice("pump", say("By which pump"), ((NO_PUMP, say("By hand, or another pump")),)), 2)
         return step
 
     def _line(self) -> Step:
-        step = Step(4, "The line", self)
+        step = Step(4, say("The line"), self)
         step.more.hide()
-        step.cells.put(self._quantity("line_bore", "Line, inside", "or as its pump has it"))
-        step.cells.put(self._quantity("line_length", "Line, length", "from jug to water"))
+        step.cells.put(self._quantity("line_bore", say("Line, inside"), say("or as its pump has it")))
+        step.cells.put(self._quantity("line_length", say("Line, length"), say("from jug to water")))
         return step
 
     def arrange(self, columns: int) -> None:
@@ -138,7 +142,7 @@ class FoodsForm(QWidget):
         """Offer these pumps (id, name)."""
         choice = self.fields["food.pump"]
         assert isinstance(choice, Choice)
-        choice.set_options(((NO_PUMP, "By hand, or another pump"), *pumps))
+        choice.set_options(((NO_PUMP, say("By hand, or another pump")), *pumps))
 
     def set_values(self, values: Mapping[str, Typed]) -> None:
         """Show values by path; fields that are not named are emptied, those that do not apply are put away."""
@@ -158,7 +162,7 @@ class FoodsForm(QWidget):
             for name in names:
                 self.fields[f"food.{name}"].setVisible(way == says)
         self.raises.set_field(foods_fields.label_raises(self._catalogue, foods_given.text_of(food, "label_parameter")))
-        self.cautions.set_text(" ".join(foods_words.CAUTIONS[foods_given.sort_of(food)]))
+        self.cautions.set_text(" ".join(say_all(foods_words.CAUTIONS[foods_given.sort_of(food)])))
         self.arrange(self._columns)
 
     def set_messages(self, messages: Mapping[str, Message]) -> None:

@@ -12,6 +12,7 @@ from evenwater.screens.foods_given import LIQUID, PER_ML
 from evenwater.screens.foods_sheet import FOLLOWED, FoodsRoom
 from evenwater.screens.names import shown_name
 from evenwater.session import Document
+from evenwater.wording import say
 
 _KIND = "food"
 
@@ -71,7 +72,8 @@ class FoodsRecords:
     def pumps(self) -> tuple[tuple[str, str], ...]:
         """Return all pumps as (id, name)."""
         return tuple(
-            (pump, shown_name(self._document.values(pump), "Unnamed pump")) for pump in self._document.records("pump")
+            (pump, shown_name(self._document.values(pump), say("Unnamed pump")))
+            for pump in self._document.records("pump")
         )
 
     def by_path(self) -> dict[str, Typed]:

@@ -4,14 +4,22 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, Qt, Signal
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from evenwater.engine.quantities import Typed
+from evenwater.screens.terms import inside
 from evenwater.ui.choice import Choice
-from evenwater.ui.theme import GRID, set_role
+from evenwater.ui.flow import FlowRow
+from evenwater.ui.theme import BUTTON_HEIGHT, GRID, pixels, set_role
+from evenwater.wording import say
 
 COLUMNS = 3
+
+
+def set_topic(field: QWidget, path: str, form: str = "") -> None:
+    """Say what an input is about, so that it can be asked why it is there."""
+    field.setProperty("topic", f"{form}/{path}")
 
 
 @dataclass(frozen=True)
@@ -27,10 +35,11 @@ class FieldPort(QObject):
 
     edited = Signal(object)
 
-    def __init__(self, path: str, field: QWidget) -> None:
-        """Listen to ``field``, which owns this."""
+    def __init__(self, path: str, field: QWidget, form: str = "") -> None:
+        """Listen to ``field``, which owns this; ``form`` tells what it belongs to where its path does not (``screens/why.py``)."""
         super().__init__(field)
         self._path = path
+        set_topic(field, path, form)
         if isinstance(field, Choice):
             field.chosen.connect(self._chosen)
         else:
@@ -83,6 +92,11 @@ class Cells(QGridLayout):
         for number in range(COLUMNS):
             self.setColumnStretch(number, 1 if number < columns else 0)
 
+    def first(self) -> QWidget | None:
+        """Return the first thing that is placed and takes the focus, or None."""
+        inner = (widget.focusProxy() or widget for widget, *_ in self._placed)
+        return next((widget for widget in inner if widget.focusPolicy() != Qt.FocusPolicy.NoFocus), None)
+
 
 class Step(QWidget):
     """One step: a numbered title, its fields in columns, and further ones behind "More"."""
@@ -90,18 +104,22 @@ class Step(QWidget):
     def __init__(self, number: int, title: str, parent: QWidget) -> None:
         """Make an empty step."""
         super().__init__(parent)
-        heading = QLabel(f"{number}\u2002{title}", self)
+        self._heading = heading = QLabel(f"{number}\u2002{title}", self)
         set_role(heading, "title")
-        self.more = QPushButton("More", self)
+        self.more = QPushButton(say("More"), self)
         self.more.setCheckable(True)
-        self.more.setAccessibleName(f"More about {title.lower()}")
+        self.more.setAccessibleName(say("More about {title}", title=inside(title)))
         self.more.setAutoDefault(False)
         set_role(self.more, "quiet")
-        self.bar = QHBoxLayout()
-        self.bar.setSpacing(GRID)
-        self.bar.addWidget(heading)
-        self.bar.addStretch(1)
-        self.bar.addWidget(self.more)
+        # In large letters the words beside a title take a second line before they make the form wider.
+        self.beside = FlowRow(GRID // 2)
+        self.beside.addWidget(self.more)
+        heading.setMinimumHeight(pixels(self.font(), BUTTON_HEIGHT))
+        bar = QHBoxLayout()
+        bar.setSpacing(GRID // 2)
+        bar.addWidget(heading, 0, Qt.AlignmentFlag.AlignTop)
+        bar.addStretch(1)
+        bar.addLayout(self.beside)
         self.cells, self.extra = Cells(), Cells()
         # Fields are made inside what they stand in: whatever is moved is dressed all over again.
         self._extra = self.aside = QWidget(self)
@@ -109,7 +127,7 @@ class Step(QWidget):
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(GRID // 2)
-        layout.addLayout(self.bar)
+        layout.addLayout(bar)
         layout.addLayout(self.cells)
         layout.addWidget(self._extra)
         self._extra.hide()
@@ -118,13 +136,19 @@ class Step(QWidget):
     def open(self, shown: bool) -> None:
         """Show or hide the further fields."""
         self.more.setChecked(shown)
-        self.more.setText("Less" if shown else "More")
+        self.more.setText(say("Less") if shown else say("More"))
         self._extra.setVisible(shown)
 
     def arrange(self, columns: int) -> None:
         """Lay the fields out in so many columns."""
         self.cells.arrange(columns)
         self.extra.arrange(columns)
+        first = self.cells.first()
+        if first is not None and first is not self._heading.buddy():
+            # Alt and its number lead to a step.
+            if self._heading.buddy() is None:
+                self._heading.setText(f"&{self._heading.text().replace('&', '&&')}")
+            self._heading.setBuddy(first)
 
     def hides(self, field: QWidget) -> bool:
         """Return whether the field stands behind a closed "More"."""
@@ -135,5 +159,5 @@ class Step(QWidget):
         button = QPushButton(text, self)
         button.setAutoDefault(False)
         set_role(button, "quiet")
-        self.bar.insertWidget(self.bar.count() - 1, button)
+        self.beside.insert(self.beside.count() - 1, button)
         return button

@@ -19,15 +19,17 @@ from evenwater.ui.import_points import PointList, Ruling
 from evenwater.ui.import_run import ImportRun, known
 from evenwater.ui.import_table import PreviewTable
 from evenwater.ui.import_work import ImportWork, Looked
+from evenwater.ui.plain_text import allow
 from evenwater.ui.progress import ProgressRow, Ticket
 from evenwater.ui.records_pane import SYSTEMS, name_of
 from evenwater.ui.theme import GRID, pixels, set_role
+from evenwater.wording import marked, say, say_all
 
 _WIDTH, _HEIGHT, _POINTS_WIDTH = 1240, 720, 380
 # How much of a large screen it takes at first.
 _SHARE = 0.75
-_HINT = "Choose a cell to read what becomes of it."
-_STOPPED = "Stopped. Nothing was imported."
+_HINT = marked("Choose a cell to read what becomes of it.")
+_STOPPED = marked("Stopped. Nothing was imported.")
 
 
 class ImportPage(QWidget):
@@ -38,7 +40,7 @@ class ImportPage(QWidget):
     def __init__(self, document: Document, catalogue: Catalogue, owner: QWidget) -> None:
         """Make the window over ``owner``, still without a file."""
         super().__init__(owner, Qt.WindowType.Window)
-        self.setWindowTitle("Import from a spreadsheet")
+        self.setWindowTitle(say("Import from a spreadsheet"))
         set_role(self, "page")
         self._document, self._catalogue = document, catalogue
         self._system = ""
@@ -64,24 +66,24 @@ class ImportPage(QWidget):
     def _make_parts(self) -> None:
         self.file = QLabel(self)
         set_role(self.file, "heading")
-        self.other = self._button("Choose another &file")
+        self.other = self._button(say("Choose another &file"))
         self.points = PointList(self)
         self.hindrance = Sentence(self, "stop")
         set_role(self.hindrance.label, "stop")
-        self.counts, self.status = QLabel(self), QLabel(_HINT, self)
+        self.counts, self.status = QLabel(self), QLabel(say(_HINT), self)
         for label in (self.file, self.counts, self.status):
             label.setTextFormat(Qt.TextFormat.PlainText)
             label.setWordWrap(True)
             label.setMinimumHeight(1)
         self.status.setAlignment(Qt.AlignmentFlag.AlignTop)
         self.status.setMinimumHeight(2 * self.status.fontMetrics().lineSpacing() + 2)
-        self.status.setAccessibleName("What becomes of the chosen cell")
+        self.status.setAccessibleName(say("What becomes of the chosen cell"))
         self.table = PreviewTable(self)
-        self.faulty = QCheckBox("Show only &rows with something wrong", self)
-        self.progress = ProgressRow(self, "&Stop")
-        self.importing = self._button("Import")
+        self.faulty = QCheckBox(say("Show only &rows with something wrong"), self)
+        self.progress = ProgressRow(self, say("&Stop"))
+        self.importing = self._button(say("Import"))
         set_role(self.importing, "main")
-        self.leave = self._button("&Close")
+        self.leave = self._button(say("&Close"))
         set_role(self.leave, "large")
 
     def _button(self, text: str) -> QPushButton:
@@ -171,12 +173,16 @@ class ImportPage(QWidget):
         """Read the file anew. What is shown stays until the answer comes, but cannot be imported any more."""
         self._water = correct.water(self._document.values(self._system))
         self.importing.setEnabled(False)
-        self.progress.begin("The file is being read.")
+        self.progress.begin(say("The file is being read."))
         self.progress.stop.setVisible(False)
         self.work.look(self._source, self._rulings, self._water)
 
     def _came(self, ticket: Ticket) -> None:
-        words = f"{ticket.done} of about {ticket.most} rows are read." if ticket.done else "The file is being read."
+        words = (
+            say("{done} of about {most} rows are read.", done=ticket.done, most=ticket.most)
+            if ticket.done
+            else say("The file is being read.")
+        )
         self.progress.say(words, ticket.done, ticket.most)
 
     def _show(self, looked: Looked) -> None:
@@ -184,7 +190,7 @@ class ImportPage(QWidget):
         self._looked, self._source = looked, looked.data or self._source
         found, guess = looked.preview, looked.guess
         if looked.refusal is not None:
-            where = f"Line {looked.refusal.line}: " if looked.refusal.line else ""
+            where = say("Line {line}: ", line=looked.refusal.line) if looked.refusal.line else ""
             self._say(f"{where}{looked.refusal.words}", "")
             self.table.clear()
         if found is None or guess is None:
@@ -244,12 +250,12 @@ class ImportPage(QWidget):
         found = self._looked.preview if self._looked is not None else None
         self._new = self._new if found is not None else 0
         ready = found is not None and found.ready and self._new > 0 and not self.work.busy()
-        words = csv_entries.button_words(self._new, name_of(self._document, self._system, SYSTEMS))
+        words = csv_entries.button_words(self._new, name_of(self._document, self._system, say_all(SYSTEMS)))
         self.importing.setText(f"&{words.replace('&', '&&')}")
-        self.importing.setEnabled(ready)
+        allow(self.importing, ready, say("Nothing can be imported yet: see the questions at the left."))
 
     def _say_cell(self, sentence: str) -> None:
-        self.status.setText(sentence or (_HINT if self.table.lines.rows else ""))
+        self.status.setText(sentence or (say(_HINT) if self.table.lines.rows else ""))
 
     # The import
 
@@ -258,7 +264,7 @@ class ImportPage(QWidget):
             return
         rows = self._looked.preview.taken
         self._hold(True)
-        self.progress.begin("The readings are being imported.")
+        self.progress.begin(say("The readings are being imported."))
         self.progress.stop.setVisible(True)
         outcome = self.run.run(self._system, rows, self._water)
         self.progress.end()
@@ -269,7 +275,9 @@ class ImportPage(QWidget):
             self.told.emit(done)
         else:
             done = (
-                _STOPPED if outcome.reason is None else f"Nothing was imported. {room_words.sentence(outcome.reason)}"
+                say(_STOPPED)
+                if outcome.reason is None
+                else say("Nothing was imported. {reason}", reason=room_words.sentence(outcome.reason))
             )
         self._say(*(("", done, "title") if outcome.reason is None else (done, "")))
         self.leave.setFocus(Qt.FocusReason.OtherFocusReason)

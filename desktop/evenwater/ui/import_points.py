@@ -12,14 +12,20 @@ from evenwater.screens.csv_choices import Point
 from evenwater.ui.answer_parts import Sentence
 from evenwater.ui.choice import Choice
 from evenwater.ui.theme import GRID, set_role
+from evenwater.wording import marked, say, say_all
 
 # The groups in their order, each with the states that bring a point into it.
 _GROUPS = (
-    ("Choose these first", ("ask",)),
-    ("Guessed. See whether it is right", ("guessed",)),
-    ("As the file says", ("said", "chosen")),
+    (marked("Choose these first"), ("ask",)),
+    (marked("Guessed. See whether it is right"), ("guessed",)),
+    (marked("As the file says"), ("said", "chosen")),
 )
-_STATE_WORDS = {"ask": "To be chosen.", "guessed": "Guessed.", "said": "Read in the file.", "chosen": "Chosen by you."}
+_STATE_WORDS = {
+    "ask": marked("To be chosen."),
+    "guessed": marked("Guessed."),
+    "said": marked("Read in the file."),
+    "chosen": marked("Chosen by you."),
+}
 # A list takes an entry without an id for a heading, and "leave out" is an answer like any other.
 _MARK = "="
 
@@ -45,7 +51,7 @@ class PointRow(QWidget):
         self.choice.label.setTextFormat(Qt.TextFormat.PlainText)
         # Its sentence stands below in full length.
         self.choice.note.hide()
-        self.choice.combo.setPlaceholderText("Choose")
+        self.choice.combo.setPlaceholderText(say("Choose"))
         self.said = Sentence(self, "")
         set_role(self.said.label, "muted")
         column = QVBoxLayout(self)
@@ -64,7 +70,7 @@ class PointRow(QWidget):
         self.choice.combo.setAccessibleName(point.title)
         self.choice.set_options(tuple((_MARK + option.value, option.words) for option in point.options))
         self.choice.set_current("" if point.state == "ask" else _MARK + point.value)
-        words = f"{_STATE_WORDS[point.state]} {point.words}".strip()
+        words = f"{say_all(_STATE_WORDS[point.state])} {point.words}".strip()
         self.choice.set_help(words)
         self.said.set_text(words)
         self.said.sign.set_kind("stop" if point.state == "ask" else "")
@@ -85,8 +91,8 @@ class PointList(QWidget):
         set_role(self, "page")
         self.rows: dict[str, PointRow] = {}
         self._groups: dict[str, int] = {}
-        self._titles = [QLabel(words, self) for words, _ in _GROUPS]
-        self._columns = [QVBoxLayout() for _ in _GROUPS]
+        self._titles = [QLabel(words, self) for words, _ in say_all(_GROUPS)]
+        self._columns = [QVBoxLayout() for _ in say_all(_GROUPS)]
         column = QVBoxLayout(self)
         column.setContentsMargins(2, 0, 2 * GRID, GRID)
         column.setSpacing(GRID)
@@ -127,7 +133,7 @@ class PointList(QWidget):
         return [self.rows[what] for what in sorted(self._groups, key=self._groups.__getitem__)]
 
     def _group(self, point: Point) -> int:
-        usual = next(n for n, (_, states) in enumerate(_GROUPS) if point.state in states)
+        usual = next(n for n, (_, states) in enumerate(say_all(_GROUPS)) if point.state in states)
         return usual if point.state == "ask" else self._groups.get(point.what, usual)
 
     def _place(self, groups: dict[str, int]) -> None:

@@ -10,14 +10,15 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidge
 
 from evenwater.screens.csv_preview import Preview, PreviewCell, PreviewRow
 from evenwater.ui.theme import GRID, pixels, tokens_of
+from evenwater.wording import marked, say, say_all
 
-_BEFORE = ("Line", "When")
-_REMARK = "What is wrong with it"
+_BEFORE = (marked("Line"), marked("When"))
+_REMARK = marked("What is wrong with it")
 # A word says what becomes of a cell; what is not simply taken has the sign of a caution as well.
 _STATES = {
-    "unlikely": "\u25b2 Not likely: ",
-    "duplicate": "There twice: ",
-    "refused": "\u25b2 Not taken: ",
+    "unlikely": marked("▲ Not likely: "),
+    "duplicate": marked("There twice: "),
+    "refused": marked("▲ Not taken: "),
     "open": "? ",
 }
 _WIDEST = 260
@@ -62,7 +63,7 @@ class PreviewModel(QAbstractTableModel):
         if role == Qt.ItemDataRole.DisplayRole:
             return self._words(row, at)
         if role == Qt.ItemDataRole.AccessibleTextRole:
-            return " ".join(filter(None, (self._words(row, at) or "Empty", self.sentence(index))))
+            return " ".join(filter(None, (self._words(row, at) or say("Empty"), self.sentence(index))))
         if role == Qt.ItemDataRole.ForegroundRole and "\u25b2" in self._words(row, at):
             return QColor(tokens_of(self._owner.palette()).stop)
         if role == Qt.ItemDataRole.TextAlignmentRole and at == 0:
@@ -72,7 +73,7 @@ class PreviewModel(QAbstractTableModel):
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         """Return the name of a column."""
         if role == Qt.ItemDataRole.DisplayRole and orientation == Qt.Orientation.Horizontal:
-            return (*_BEFORE, *self._headings, _REMARK)[section]
+            return (*say_all(_BEFORE), *self._headings, say(_REMARK))[section]
         return None
 
     def sentence(self, index: Index) -> str:
@@ -98,11 +99,11 @@ class PreviewModel(QAbstractTableModel):
     def _words(self, row: PreviewRow, at: int) -> str:
         cell = self._cell(row, at)
         if cell is not None:
-            return f"{_STATES.get(cell.state, '')}{cell.words}"
+            return f"{say_all(_STATES.get(cell.state, ''))}{cell.words}"
         if at == 0:
             return str(row.line)
         if at == 1:
-            return f"{_STATES['refused'] if row.sentence else ''}{row.when}"
+            return f"{(say_all(_STATES['refused']) if row.sentence else '')}{row.when}"
         return _remarks(row)
 
 
@@ -131,7 +132,7 @@ class PreviewTable(QTableView):
         header = self.horizontalHeader()
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setHighlightSections(False)
-        self.setAccessibleName("What the import would take")
+        self.setAccessibleName(say("What the import would take"))
         self.selectionModel().currentChanged.connect(self._chosen)
 
     def show_preview(self, found: Preview, *, only_faulty: bool) -> None:
@@ -178,4 +179,10 @@ class PreviewTable(QTableView):
     def _chosen(self, current: QModelIndex, _before: QModelIndex) -> None:
         if current.isValid():
             row = self.lines.rows[current.row()]
-            self.told.emit(f"Line {row.line}: {self.lines.sentence(current) or 'Taken as it is shown.'}")
+            self.told.emit(
+                say(
+                    "Line {line}: {current}",
+                    line=row.line,
+                    current=self.lines.sentence(current) or say("Taken as it is shown."),
+                )
+            )

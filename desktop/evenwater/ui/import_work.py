@@ -20,11 +20,14 @@ from evenwater.screens.csv_text import MOST_BYTES
 from evenwater.screens.local_zone import LocalZone, present
 from evenwater.session import LatestOnly
 from evenwater.ui.progress import Ticket
+from evenwater.wording import marked, say_all
 
 # How often [ms] it is said how far the reading has come.
 _TELL_MS = 100
-_UNREADABLE = Refusal("csv_unreadable", "The file cannot be opened. See whether it is still there, and may be read.")
-_BROKEN_OFF = Refusal("csv_broken_off", "The file could not be read to its end. Choose it again.")
+_UNREADABLE = Refusal(
+    "csv_unreadable", marked("The file cannot be opened. See whether it is still there, and may be read.")
+)
+_BROKEN_OFF = Refusal("csv_broken_off", marked("The file could not be read to its end. Choose it again."))
 
 
 @dataclass(frozen=True)
@@ -60,7 +63,7 @@ def look(
             with source.open("rb") as file:
                 data = file.read(MOST_BYTES + 1)
         except OSError:
-            return Looked(b"", None, _UNREADABLE)
+            return Looked(b"", None, say_all(_UNREADABLE))
     else:
         data = source
     ticket.most = data.count(b"\n") + 1
@@ -116,7 +119,7 @@ class ImportWork(QObject):
         # What was dropped fails with ``DroppedError``; anything else is a fault of ours, which must not pass in silence.
         if failed.key is self._ticket and not self._ticket.dropped:  # type: ignore[attr-defined]
             self._timer.stop()
-            self.looked.emit(Looked(b"", None, _BROKEN_OFF))
+            self.looked.emit(Looked(b"", None, say_all(_BROKEN_OFF)))
             raise failed.error  # type: ignore[attr-defined]
 
     def _tell(self) -> None:

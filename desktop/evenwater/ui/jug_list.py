@@ -21,7 +21,8 @@ from PySide6.QtWidgets import QAbstractItemView, QListView, QStyle, QStyledItemD
 
 from evenwater.screens.jugs_sheet import JugRow
 from evenwater.ui.paper_style import draw_sign
-from evenwater.ui.theme import GRID, Tokens, pixels, scaled, set_role, tokens_of
+from evenwater.ui.theme import GRID, Tokens, chosen_ground, pixels, scaled, set_role, tokens_of
+from evenwater.wording import say
 
 Index = QModelIndex | QPersistentModelIndex
 # How the width is shared by the jug, its level and how long it lasts.
@@ -73,7 +74,7 @@ class JugModel(QAbstractListModel):
                 row.level,
                 row.basis,
                 row.lasts,
-                "low" if row.low else "",
+                say("low") if row.low else "",
                 row.refill,
                 row.check,
             )
@@ -133,7 +134,7 @@ class JugPainter(QStyledItemDelegate):
         if option.state & QStyle.StateFlag.State_MouseOver:
             painter.fillRect(option.rect, QColor(tokens.wash))
         elif chosen:
-            painter.fillRect(option.rect, QColor(tokens.leaf))
+            painter.fillRect(option.rect, QColor(chosen_ground(tokens)))
         painter.fillRect(option.rect.adjusted(0, option.rect.height() - 1, 0, 0), QColor(tokens.faint))
         if chosen:
             painter.fillRect(QRect(option.rect.left(), option.rect.top(), 4, option.rect.height()), QColor(tokens.blue))
@@ -193,7 +194,7 @@ class JugList(QListView):
         self.setLayoutMode(QListView.LayoutMode.Batched)
         self.setBatchSize(_BATCH)
         self.setMouseTracking(True)
-        self.setAccessibleName("All jugs, what is in them and how long they last")
+        self.setAccessibleName(say("All jugs, what is in them and how long they last"))
         set_role(self, "lines")
         self._shown = ""
         self.selectionModel().currentChanged.connect(self._current_changed)

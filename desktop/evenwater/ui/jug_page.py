@@ -19,12 +19,14 @@ from evenwater.ui.form_parts import Cells, FieldPort, FormEdit
 from evenwater.ui.jug_panels import ChecklistPanel, CheckPanel, RunInPanel, show_words, words_label
 from evenwater.ui.jug_records import JugRecords
 from evenwater.ui.level_form import Draft, LevelForm
+from evenwater.ui.plain_text import allow
 from evenwater.ui.quantity_field import QuantityField
 from evenwater.ui.theme import GRID, set_role
+from evenwater.wording import marked, say, say_many
 
 _LEVEL_ROWS = 6
 _COLUMNS = 3
-_NO_JUG = "No jug is on the shelf yet. Add one at the left."
+_NO_JUG = marked("No jug is on the shelf yet. Add one at the left.")
 
 
 class JugPage(QWidget):
@@ -51,20 +53,20 @@ class JugPage(QWidget):
         self.alarm.set_alarm(True)
         self._second, self._third = words_label(self, "second"), words_label(self, "caption")
         self.notes = MessageList(self, sign="ink")
-        self.primed = QPushButton("Primed no&w: liquid at the outlet", self)
+        self.primed = QPushButton(say("Primed no&w: liquid at the outlet"), self)
         self.primed.setAutoDefault(False)
         self.form = LevelForm(self)
         self.check = CheckPanel(self)
         self.runs_in = RunInPanel(self)
         self.checklist = ChecklistPanel(self)
         self.levels, self._levels = QListView(self), QStringListModel(self)
-        self.remove = QPushButton("Remove this level", self)
+        self.remove = QPushButton(say("Remove this level"), self)
         self.remove.setAutoDefault(False)
         self._level_ids: tuple[str, ...] = ()
         self.fields = {
-            "holds": QuantityField("It holds, when full", jug_levels.HOLDS, words.sentence, self),
-            "unreachable": QuantityField("Below the intake", jug_levels.UNREACHABLE, words.sentence, self),
-            "level_accuracy": QuantityField("A level is read to", jug_levels.ACCURACY, words.sentence, self),
+            "holds": QuantityField(say("It holds, when full"), jug_levels.HOLDS, words.sentence, self),
+            "unreachable": QuantityField(say("Below the intake"), jug_levels.UNREACHABLE, words.sentence, self),
+            "level_accuracy": QuantityField(say("A level is read to"), jug_levels.ACCURACY, words.sentence, self),
         }
         self._lay_out()
         self._connect()
@@ -78,12 +80,12 @@ class JugPage(QWidget):
         self.levels.setWordWrap(True)
         self.levels.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.levels.setResizeMode(QListView.ResizeMode.Adjust)
-        self.levels.setAccessibleName("Levels and refills of this jug")
+        self.levels.setAccessibleName(say("Levels and refills of this jug"))
         set_role(self.levels, "rows")
         cells = Cells()
         for name, field in self.fields.items():
             cells.put(field)
-            port = FieldPort(name, field)
+            port = FieldPort(name, field, "stock")
             port.edited.connect(self._edited)
             field.committed.connect(self.committed)
         cells.arrange(_COLUMNS)
@@ -91,8 +93,8 @@ class JugPage(QWidget):
         for row, button in ((primed, self.primed), (remove, self.remove)):
             row.addWidget(button)
             row.addStretch(1)
-        read, itself = self._title("Read the level"), self._title("The jug itself")
-        self._noted_title = noted = self._title("Levels and refills")
+        read, itself = self._title(say("Read the level")), self._title(say("The jug itself"))
+        self._noted_title = noted = self._title(say("Levels and refills"))
         head: tuple[QWidget, ...] = (
             self.alarm,
             self._stop,
@@ -144,7 +146,7 @@ class JugPage(QWidget):
         self.setEnabled(jug is not None)
         if jug is None:
             self.view = None
-            self._contents.setText(_NO_JUG)
+            self._contents.setText(say(_NO_JUG))
             for part in (
                 self.alarm, self._cautions, self.figure, self._stop, self._second, self._third, self.notes, self.primed, self.check,
                 self.runs_in, self.checklist,
@@ -178,10 +180,10 @@ class JugPage(QWidget):
         for name, field in self.fields.items():
             field.set_typed(jug.stock.get(name, Typed("")))
         holds = jug.holds_ml
-        self.fields["holds"].set_derived("" if holds is None else volume(holds), "else as its batch says")
+        self.fields["holds"].set_derived("" if holds is None else volume(holds), say("else as its batch says"))
         usual = "" if holds is None else volume(jug_levels.accuracy_ml({}, holds))
-        self.fields["level_accuracy"].set_derived(usual, "give or take; usually 1\u00a0% of it")
-        self.fields["unreachable"].set_help("what the pump cannot reach")
+        self.fields["level_accuracy"].set_derived(usual, say("give or take; usually 1\u00a0% of it"))
+        self.fields["unreachable"].set_help(say("what the pump cannot reach"))
 
     def _show_levels(self, view: JugView) -> None:
         words_of = [row.words for row in view.levels]
@@ -196,7 +198,8 @@ class JugPage(QWidget):
         self._chosen()
 
     def _chosen(self, *_: QModelIndex) -> None:
-        self.remove.setEnabled(0 <= self.levels.currentIndex().row() < len(self._level_ids))
+        chosen = 0 <= self.levels.currentIndex().row() < len(self._level_ids)
+        allow(self.remove, chosen, say("Choose a level of the list first."))
 
     # What is done
 
@@ -219,22 +222,22 @@ class JugPage(QWidget):
         self.form.clear()
         self._records.note(jug, fields, primed, self)
         if not refill:
-            self.told.emit("The level is noted.")
+            self.told.emit(say("The level is noted."))
         elif primed:
-            self.told.emit("The refill is noted. Go on with the next dose; nothing is made up.")
+            self.told.emit(say("The refill is noted. Go on with the next dose; nothing is made up."))
         else:
-            self.told.emit("The refill is noted. Prime the line before the next dose.")
+            self.told.emit(say("The refill is noted. Prime the line before the next dose."))
 
     def _primed_now(self) -> None:
         if self.view is not None and self.view.unprimed:
             self._records.primed(self.view.unprimed, self)
-            self.told.emit("The line is primed. Go on with the next dose; nothing is made up.")
+            self.told.emit(say("The line is primed. Go on with the next dose; nothing is made up."))
 
     def _remove(self) -> None:
         row = self.levels.currentIndex().row()
         if 0 <= row < len(self._level_ids):
             self._records.remove_level(self._level_ids[row], self)
-            self.told.emit("The level is off the list. Undo brings it back.")
+            self.told.emit(say("The level is off the list. Undo brings it back."))
 
     def _answered(self, code: str, answer: str) -> None:
         if self._stock:
@@ -253,8 +256,12 @@ class JugPage(QWidget):
             return
         self.committed.emit()
         cards = self._records.use_flow(flow, self)
-        said = f"{flow.pump} is set by the new flow."
+        said = say("{pump} is set by the new flow.", pump=flow.pump)
         if cards:
-            which = f"Card {cards[0]} is" if len(cards) == 1 else f"Cards {', '.join(cards)} are"
-            said += f" {which} out of date: print again before the pump is set."
+            said += " " + say_many(
+                "Card {cards} is out of date: print again before the pump is set.",
+                "Cards {cards} are out of date: print again before the pump is set.",
+                len(cards),
+                cards=", ".join(cards),
+            )
         self.told.emit(said)

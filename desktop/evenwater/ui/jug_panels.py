@@ -12,10 +12,11 @@ from evenwater.screens.views import Message
 from evenwater.ui.answer_parts import MessageList, Sentence, Sign
 from evenwater.ui.choice import Combo
 from evenwater.ui.theme import GRID, set_role
+from evenwater.wording import marked, say, say_all
 
 _UNSAID = "unsaid"
-_ANSWERS = ((_UNSAID, "Not looked at"), ("yes", "Yes"), ("no", "No"))
-_WORDS = {"yes": "Yes", "no": "No", "": "Not known"}
+_ANSWERS = ((_UNSAID, marked("Not looked at")), ("yes", marked("Yes")), ("no", marked("No")))
+_WORDS = {"yes": marked("Yes"), "no": marked("No"), "": marked("Not known")}
 
 
 def words_label(parent: QWidget, role: str = "") -> QLabel:
@@ -40,17 +41,17 @@ class CheckPanel(QWidget):
     def __init__(self, parent: QWidget) -> None:
         """Make the parts, still empty."""
         super().__init__(parent)
-        title = QLabel("What the levels say of the pump", self)
+        title = QLabel(say("What the levels say of the pump"), self)
         set_role(title, "title")
         self._told, self._cause, self._possible = (words_label(self, role) for role in ("", "second", "muted"))
         self._first = words_label(self)
-        self._first.setText("Look at this, in this order:")
+        self._first.setText(say("Look at this, in this order:"))
         self._steps = words_label(self)
         self._notes = MessageList(self, sign="ink")
         self._apart = QFrame(self)
         self._apart.setFrameShape(QFrame.Shape.StyledPanel)
         self._flow = words_label(self._apart)
-        self.use = QPushButton("&Use this flow", self._apart)
+        self.use = QPushButton(say("&Use this flow"), self._apart)
         self.use.setAutoDefault(False)
         apart = QVBoxLayout(self._apart)
         apart.setContentsMargins(GRID, GRID, GRID, GRID)
@@ -86,7 +87,7 @@ class RunInPanel(QWidget):
     def __init__(self, parent: QWidget) -> None:
         """Make the parts, still empty."""
         super().__init__(parent)
-        title = QLabel("If the whole jug ran in at once", self)
+        title = QLabel(say("If the whole jug ran in at once"), self)
         set_role(title, "title")
         self._none, self._advice = words_label(self, "muted"), words_label(self, "caption")
         self.rows: list[Sentence] = []
@@ -128,7 +129,8 @@ class _Line(QWidget):
         self.sign = Sign(self, "")
         self.label = words_label(self)
         self.combo = Combo(self)
-        self.combo.set_options(_ANSWERS)
+        self.combo.set_options(say_all(_ANSWERS))
+        self.label.setBuddy(self.combo)
         self.known = QLabel(self)
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
@@ -147,7 +149,7 @@ class _Line(QWidget):
         self.combo.setVisible(line.ticked)
         self.combo.set_current(line.state or _UNSAID)
         self.known.setVisible(not line.ticked)
-        self.known.setText(_WORDS[line.state])
+        self.known.setText(say_all(_WORDS[line.state]))
         self.sign.set_kind("stop" if line.state == "no" else "")
 
     def _picked(self, answer: str) -> None:
@@ -162,7 +164,7 @@ class ChecklistPanel(QWidget):
     def __init__(self, parent: QWidget) -> None:
         """Make the parts, still empty."""
         super().__init__(parent)
-        title = QLabel("Before the jug is connected", self)
+        title = QLabel(say("Before the jug is connected"), self)
         set_role(title, "title")
         self.lines: list[_Line] = []
         self.warnings, self.unchecked = MessageList(self, sign="stop"), MessageList(self, sign="ink")

@@ -15,6 +15,7 @@ from evenwater.screens.jug_room import Drawer, Jug, head_hours
 from evenwater.session import Card, Document
 from evenwater.ui.records_pane import SYSTEMS, name_of
 from evenwater.ui.round_watch import RoundWatch
+from evenwater.wording import say_all
 
 _ABSENCE = "absence"
 
@@ -65,7 +66,7 @@ class JugRecords:
                 names = tuple(name for name in self._catalogue.parameters if name in used.get(system, ()))
                 chosen = dict.fromkeys(document.value(f"{system}:{name}", "pump").text for name in names)
                 pumps = {pump: document.values(pump) for pump in chosen if document.kind(pump) == "pump"}
-                name = name_of(document, system, SYSTEMS)
+                name = name_of(document, system, say_all(SYSTEMS))
                 yield Drawer(system, name, document.values(system), takes.get(system, 0.0), names, pumps)
 
     def _head_hours(self, jug: Jug) -> float | None:

@@ -25,13 +25,14 @@ from evenwater.ui.plans import Plans
 from evenwater.ui.round_watch import RoundWatch
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.theme import GRID, pixels, set_role
+from evenwater.wording import marked, say
 
-NO_JUG = "No jug yet"
-_LIST_SHARE, _LIST_LEAST = 0.44, 400
+NO_JUG = marked("No jug yet")
+_LIST_SHARE, _LIST_NARROW, _ROOMY = 0.44, 0.36, 800
 _REFRESH_MS, _SOON_MS = 60_000, 30
 # How long [s] the window is held at a time: a key pressed meanwhile is still answered at once.
 _SLICE_S = 0.012
-_AWAY, _BACK = "Plan an a&bsence", "&Back to the jug"
+_AWAY, _BACK = marked("Plan an a&bsence"), marked("&Back to the jug")
 
 
 class JugsSheet(QWidget):
@@ -54,14 +55,14 @@ class JugsSheet(QWidget):
         self._unchecked: dict[str, Jug] = {}
         self.watch = RoundWatch(document, catalogue, learning, plans, self)
         self.records = JugRecords(document, catalogue, self.watch)
-        self.header = SheetHeader(document, self, NO_JUG)
+        self.header = SheetHeader(document, self, say(NO_JUG))
         self.list = JugList(self)
         self.page = JugPage(catalogue, self.records, self)
         self.away = AbsencePage(self)
-        self.turn = QPushButton(_AWAY, self)
+        self.turn = QPushButton(say(_AWAY), self)
         self.turn.setAutoDefault(False)
         set_role(self.turn, "large")
-        self._title = QLabel("All jugs", self)
+        self._title = QLabel(say("All jugs"), self)
         set_role(self._title, "title")
         self._title.setBuddy(self.list)
         self._shown = QStackedWidget(self)
@@ -121,10 +122,10 @@ class JugsSheet(QWidget):
             signal.connect(self._again)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        """Share the width between the list and what it shows."""
+        """Share the width between the list and what it shows, which needs most of it in large letters."""
         super().resizeEvent(event)
-        least = pixels(self.font(), _LIST_LEAST)
-        self._left.setFixedWidth(max(min(least, self.width() // 2), round(_LIST_SHARE * self.width())))
+        roomy = self.width() >= pixels(self.font(), _ROOMY)
+        self._left.setFixedWidth(round((_LIST_SHARE if roomy else _LIST_NARROW) * self.width()))
 
     def showEvent(self, event: QShowEvent) -> None:
         """Look at the jugs as they are now."""
@@ -143,13 +144,13 @@ class JugsSheet(QWidget):
         self.header.show_system(stock_id)
         self.list.choose(stock_id)
         self._shown.setCurrentIndex(0)
-        self.turn.setText(_AWAY)
+        self.turn.setText(say(_AWAY))
         self._look()
 
     def show_absence(self) -> None:
         """Show what to do before going away."""
         self._shown.setCurrentIndex(1)
-        self.turn.setText(_BACK)
+        self.turn.setText(say(_BACK))
         self._show()
 
     def refresh(self) -> None:
@@ -216,13 +217,13 @@ class JugsSheet(QWidget):
 
     def _headline(self, rows: list[jugs_sheet.JugRow]) -> str:
         counts = (
-            (sum(row.stop for row in rows), "to stop"),
+            (sum(row.stop for row in rows), say("to stop")),
             (sum(row.empty for row in rows), "empty"),
             (sum(row.low and not row.empty for row in rows), "low"),
-            (sum(bool(row.check) and not row.stop for row in rows), "with a pump off"),
+            (sum(bool(row.check) and not row.stop for row in rows), say("with a pump off")),
         )
         said = [f"{count} {words}" for count, words in counts if count]
-        return f"All jugs: {', '.join(said)}" if said else "All jugs"
+        return say("All jugs: {said}", said=", ".join(said)) if said else say("All jugs")
 
     def _followed(self) -> tuple[rounds.Followed, ...]:
         """Return the plans that are followed, with when they ask for a test and when their cards end."""

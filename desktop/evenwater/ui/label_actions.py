@@ -15,7 +15,9 @@ from evenwater.screens import room_words
 from evenwater.screens.jug_label import JugLabel
 from evenwater.ui.card_preview import CardPreview
 from evenwater.ui.dialogs import Dialogs
+from evenwater.ui.plain_text import allow
 from evenwater.ui.theme import set_role
+from evenwater.wording import say
 
 _FIRST_PAPER = next(iter(LABEL_PAPERS))
 
@@ -31,14 +33,14 @@ class LabelActions(QObject):
         self._dialogs, self._owner = dialogs, owner
         self._label: JugLabel | None = None
         self._preview: CardPreview | None = None
-        self.save = QPushButton("&Save label as PDF", owner)
-        self.print = QPushButton("&Print label", owner)
-        self.show = QPushButton("&Look at label", owner)
+        self.save = QPushButton(say("&Save label as PDF"), owner)
+        self.print = QPushButton(say("&Print label"), owner)
+        self.show = QPushButton(say("&Look at label"), owner)
         self.buttons = (self.save, self.print, self.show)
         for button in self.buttons:
             set_role(button, "large")
             button.setAutoDefault(False)
-            button.setEnabled(False)
+            allow(button, False, say("There is no label yet: the batch is not complete."))
         self.save.clicked.connect(self._save)
         self.print.clicked.connect(self._print)
         self.show.clicked.connect(self._look)
@@ -52,7 +54,7 @@ class LabelActions(QObject):
         """Take over the label of the batch that is shown; None when it has none yet."""
         self._label = label
         for button in self.buttons:
-            button.setEnabled(label is not None)
+            allow(button, label is not None, say("There is no label yet: the batch is not complete."))
         self._show_preview()
 
     def paper(self) -> LabelPaper:
@@ -71,7 +73,7 @@ class LabelActions(QObject):
             except CardFailed as error:
                 self.told.emit(room_words.sentence(error.reason))
                 return
-            self.told.emit(f"Label saved as {path.name}.")
+            self.told.emit(say("Label saved as {path}.", path=path.name))
 
     def send(self, printer: QPrinter) -> None:
         """Print the label."""
@@ -81,7 +83,7 @@ class LabelActions(QObject):
             except CardFailed as error:
                 self.told.emit(room_words.sentence(error.reason))
                 return
-            self.told.emit("Label sent to the printer.")
+            self.told.emit(say("Label sent to the printer."))
 
     def close(self) -> None:
         """Close the label's window."""
@@ -90,15 +92,17 @@ class LabelActions(QObject):
 
     def _save(self) -> None:
         if self._label is not None:
-            self._dialogs.save_pdf(f"jug label {self._label.batch}.pdf", self.write, "Save label as PDF")
+            self._dialogs.save_pdf(
+                say("jug label {batch}.pdf", batch=self._label.batch), self.write, say("Save label as PDF")
+            )
 
     def _print(self) -> None:
         if self._label is not None and not self._dialogs.printer(self.send):
-            self.told.emit("No printer is set up on this computer. Save the label as PDF instead.")
+            self.told.emit(say("No printer is set up on this computer. Save the label as PDF instead."))
 
     def _look(self) -> None:
         if self._preview is None:
-            self._preview = CardPreview(self._owner, "Jug label", LABEL_PAPERS)
+            self._preview = CardPreview(self._owner, say("Jug label"), LABEL_PAPERS)
             self._preview.paper_chosen.connect(self.set_paper)
         self._preview.show()
         self._preview.raise_()
@@ -108,6 +112,6 @@ class LabelActions(QObject):
         if self._preview is None or not self._preview.isVisible():
             return
         if self._label is None:
-            self._preview.clear("This batch has no label yet.")
+            self._preview.clear(say("This batch has no label yet."))
         else:
             self._preview.show_card(self._label, self.paper().name)

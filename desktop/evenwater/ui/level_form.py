@@ -18,9 +18,12 @@ from evenwater.ui.quantity_field import QuantityField
 from evenwater.ui.text_field import TextField
 from evenwater.ui.theme import GRID, pixels, set_role
 from evenwater.ui.time_field import TimeField
+from evenwater.wording import marked, say
 
-_NEW_BATCH = "Mixed anew? Put the new batch in the jug on the Stocks sheet as well: cards made for another strength become void there."
-_ASKED = "Is the line primed? Run the pump until liquid stands at the outlet."
+_NEW_BATCH = marked(
+    "Mixed anew? Put the new batch in the jug on the Stocks sheet as well: cards made for another strength become void there."
+)
+_ASKED = marked("Is the line primed? Run the pump until liquid stands at the outlet.")
 # From this width on [px at the base font] all fields of a level stand beside each other.
 _WIDE = 560
 
@@ -45,26 +48,29 @@ class LevelForm(QWidget):
         self._refill = False
         self._said: dict[str, Typed] = {}
         self.fields: dict[str, QuantityField | TimeField | TextField] = {
-            "level": QuantityField("Level now", jug_levels.LEVEL, words.sentence, self),
-            "before": QuantityField("Level before the refill", jug_levels.BEFORE, words.sentence, self),
-            "at": TimeField("When", self),
-            "who": TextField("Who", "", self),
+            "level": QuantityField(say("Level now"), jug_levels.LEVEL, words.sentence, self),
+            "before": QuantityField(say("Level before the refill"), jug_levels.BEFORE, words.sentence, self),
+            "at": TimeField(say("When"), self),
+            "who": TextField(say("Who"), "", self),
         }
-        self.fields["at"].set_help("now, unless you say when")
+        self.fields["at"].set_help(say("now, unless you say when"))
         self._cells = Cells()
         for name in ("before", "level", "at", "who"):
             self._cells.put(self.fields[name])
-            FieldPort(name, self.fields[name]).edited.connect(self._edited)
-        self.note, self.refill = self._button("&Note this level", "main"), self._button("Jug &refilled", "large")
-        self.asked = QLabel(_ASKED, self)
+            FieldPort(name, self.fields[name], "level").edited.connect(self._edited)
+        self.note, self.refill = (
+            self._button(say("&Note this level"), "main"),
+            self._button(say("Jug &refilled"), "large"),
+        )
+        self.asked = QLabel(say(_ASKED), self)
         self.asked.setWordWrap(True)
         set_role(self.asked, "title")
         self._takes = QLabel(self)
         self._takes.setTextFormat(Qt.TextFormat.PlainText)
         self._takes.setWordWrap(True)
-        self.primed = self._button("Liquid at the &outlet: note the refill", "main")
-        self.unprimed = self._button("Not primed &yet: note it so", "large")
-        self.back = self._button("&Go back", "large")
+        self.primed = self._button(say("Liquid at the &outlet: note the refill"), "main")
+        self.unprimed = self._button(say("Not primed &yet: note it so"), "large")
+        self.back = self._button(say("&Go back"), "large")
         buttons = FlowRow(GRID)
         for button in (self.note, self.refill, self.primed, self.unprimed, self.back):
             buttons.addWidget(button)
@@ -120,7 +126,7 @@ class LevelForm(QWidget):
 
     def set_priming(self, said: tuple[str, ...]) -> None:
         """Say what priming takes."""
-        self._takes.setText("\n".join((*said, _NEW_BATCH)))
+        self._takes.setText("\n".join((*said, say(_NEW_BATCH))))
         self._takes.setVisible(self._refill)
 
     def focus_first(self) -> None:
@@ -134,7 +140,7 @@ class LevelForm(QWidget):
     def _show_refill(self, refill: bool) -> None:
         """Ask about the line in place of noting a level, or the other way round."""
         self._refill = refill
-        self.fields["level"].label.setText("Level after the refill" if refill else "Level now")
+        self.fields["level"].label.setText(say("Level after the refill") if refill else say("Level now"))
         for each in (self.fields["before"], self.asked, self.primed, self.unprimed, self.back):
             each.setVisible(refill)
         self._takes.setVisible(refill)

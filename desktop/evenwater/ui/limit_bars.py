@@ -8,15 +8,17 @@ from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from evenwater.screens.terms import inside
 from evenwater.screens.views import Bar
 from evenwater.ui.paper_style import draw_sign
 from evenwater.ui.theme import Tokens, scaled, tokens_of
+from evenwater.wording import marked, say
 
-SETS_THE_PACE = "sets the pace"
-OVER = "over the limit"
+SETS_THE_PACE = marked("sets the pace")
+OVER = marked("over the limit")
 # Limits used to less than this are only named.
 _NEAR = 0.25
-_FAR = "Far from their limits"
+_FAR = marked("Far from their limits")
 _GAP = 10.0
 _BAR_WIDTHS = (20.0, 200.0)
 
@@ -47,7 +49,7 @@ class LimitBars(QWidget):
         self._bars: tuple[Bar, ...] = ()
         self._columns = self._measure()
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName("How near each limit is")
+        self.setAccessibleName(say("How near each limit is"))
 
     def set_bars(self, bars: tuple[Bar, ...]) -> None:
         """Show these limits, in this order."""
@@ -127,7 +129,7 @@ class LimitBars(QWidget):
         painter.setPen(colour)
         left = frame.right() + _GAP
         painter.drawText(QPointF(left, base), bar.text)
-        word = OVER if bar.over else SETS_THE_PACE if bar.binds else ""
+        word = say(OVER) if bar.over else say(SETS_THE_PACE) if bar.binds else ""
         left += columns.text + _GAP
         if bar.over:
             size = QFontMetricsF(bold).ascent()
@@ -141,9 +143,9 @@ class LimitBars(QWidget):
         def widest(texts: list[str]) -> float:
             return max(map(metrics.horizontalAdvance, texts), default=0.0)
 
-        words = [OVER] if any(b.over for b in self._bars) else []
-        words += [SETS_THE_PACE] if any(b.binds for b in self._bars) else []
-        sign = metrics.ascent() + 4 if OVER in words else 0.0
+        words = [say(OVER)] if any(b.over for b in self._bars) else []
+        words += [say(SETS_THE_PACE)] if any(b.binds for b in self._bars) else []
+        sign = metrics.ascent() + 4 if say(OVER) in words else 0.0
         return _Columns(
             widest([b.label for b in self._bars]), widest([b.text for b in self._bars]), widest(words) + sign
         )
@@ -152,11 +154,11 @@ class LimitBars(QWidget):
 def near_and_far(bars: tuple[Bar, ...], whole: bool = False) -> tuple[tuple[Bar, ...], str]:
     """Return the limits to show in rows, and a line that names the others; all in rows where the ``whole`` is wanted."""
     near = tuple(bar for bar in bars if whole or bar.share >= _NEAR or bar.binds or bar.over)
-    far = [bar.label[0].lower() + bar.label[1:] for bar in bars if bar not in near]
-    return near, f"{_FAR}: {', '.join(far)}" if far else ""
+    far = [inside(bar.label) for bar in bars if bar not in near]
+    return near, f"{say(_FAR)}: {', '.join(far)}" if far else ""
 
 
 def in_words(bar: Bar) -> str:
     """Return one limit as a phrase for those who do not see the bar."""
-    word = f", {OVER}" if bar.over else f", {SETS_THE_PACE}" if bar.binds else ""
+    word = f", {say(OVER)}" if bar.over else f", {say(SETS_THE_PACE)}" if bar.binds else ""
     return f"{bar.label} {bar.text}{word}"

@@ -17,7 +17,7 @@ class LineEntry(QLineEdit):
     """The editable text inside the frame of a field.
 
     ``entered`` says that Enter was pressed, ``escaped`` Escape, ``arrived`` and ``left`` that the
-    focus came and went, ``menuWanted`` (global position) that the menu is asked for.
+    focus came and went, ``menuWanted`` (global position) that the menu is asked for, ``listWanted`` that Alt and Down were pressed.
     """
 
     entered = Signal()
@@ -25,6 +25,7 @@ class LineEntry(QLineEdit):
     arrived = Signal()
     left = Signal()
     menuWanted = Signal(QPoint)
+    listWanted = Signal()
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
@@ -48,6 +49,8 @@ class LineEntry(QLineEdit):
             self.entered.emit()
         elif key == Qt.Key.Key_Escape:
             self.escaped.emit()
+        elif key == Qt.Key.Key_Down and event.modifiers() & Qt.KeyboardModifier.AltModifier:
+            self.listWanted.emit()
         elif key not in (Qt.Key.Key_Up, Qt.Key.Key_Down):
             super().keyPressEvent(event)
             return

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import math
 from datetime import datetime, tzinfo
+from typing import TYPE_CHECKING
 
 import numpy as np
 from PySide6.QtCore import QEvent, QLineF, QPointF, QRectF, QSize, Qt
@@ -15,19 +16,26 @@ from PySide6.QtGui import QColor, QFontMetricsF, QKeyEvent, QMouseEvent, QPainte
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from evenwater.screens.logbook import HistoryView
+from evenwater.screens.shown import decimal
+from evenwater.ui.announce import Announcer
 from evenwater.ui.chart_axis import Widths, long_ticks, moment_text, value_ticks
+from evenwater.ui.chart_export import ChartExport
 from evenwater.ui.chart_items import Scale, cut_to_width, polygon
 from evenwater.ui.paper_style import draw_frame
 from evenwater.ui.theme import scaled, tokens_of
+from evenwater.wording import marked, say
+
+if TYPE_CHECKING:
+    from evenwater.screens.chart_table import ChartTable
 
 DAY = 86400.0
-SPANS = (("Month", 30.0), ("Quarter", 91.0), ("Year", 365.0), ("All", math.inf))
+SPANS = ((marked("Month"), 30.0), (marked("Quarter"), 91.0), (marked("Year"), 365.0), (marked("All"), math.inf))
 _LEAST_SPAN = DAY
 # Radius of a reading, and of one among so many that they would lie on each other [px].
 _DOT, _SMALL_DOT = 2.6, 1.2
 _EXCHANGE = 9.0
-_GIVEN, _NEW_WATER = "mL given", "new water"
-_NOTHING = "No readings yet. What is noted at the left appears here."
+_GIVEN, _NEW_WATER = marked("mL given"), marked("new water")
+_NOTHING = marked("No readings yet. What is noted at the left appears here.")
 
 
 class LogChart(QWidget):
@@ -45,7 +53,8 @@ class LogChart(QWidget):
         self.setMouseTracking(True)
         self.setMinimumHeight(240)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setAccessibleName("Chart of the log")
+        self.setAccessibleName(say("Chart of the log"))
+        self.saving = ChartExport(self, self, 560)
 
     def sizeHint(self) -> QSize:
         """Ask for a shelf laptop's width."""
@@ -60,6 +69,7 @@ class LogChart(QWidget):
             if first or not inside.any():
                 self.show_span(math.inf)
         self.setAccessibleDescription(self._in_words())
+        self.saving.offer(self._view is not None)
         self.update()
 
     def show_span(self, days: float) -> None:
@@ -108,20 +118,36 @@ class LogChart(QWidget):
     # Keys and mouse
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Zoom with plus and minus, pan with the arrows, show all with Home."""
+        """Zoom with plus and minus, pan with the arrows, show all with Home; Shift and an arrow read one reading after the other."""
         key = event.key()
+        away = {Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1}.get(Qt.Key(key), 0)
         if key in (Qt.Key.Key_Plus, Qt.Key.Key_Equal):
             self.zoom(0.7)
         elif key == Qt.Key.Key_Minus:
             self.zoom(1.4)
-        elif key == Qt.Key.Key_Left:
-            self.pan(-0.2)
-        elif key == Qt.Key.Key_Right:
-            self.pan(0.2)
+        elif away and event.modifiers() & Qt.KeyboardModifier.ShiftModifier:
+            self._read_on(away)
+        elif away:
+            self.pan(0.2 * away)
         elif key == Qt.Key.Key_Home:
             self.show_span(math.inf)
         else:
             event.ignore()
+
+    def _read_on(self, away: int) -> None:
+        """Read the next reading or the one before, and bring it into sight."""
+        view = self._view
+        if view is None or not view.times.size:
+            return
+        last = view.times.size - 1
+        at = last + 1 if self._cursor is None else int(np.argmin(np.abs(view.times - self._cursor)))
+        self._cursor = float(view.times[min(max(at + away, 0), last)])
+        if not self._start <= self._cursor <= self._end:
+            half = (self._end - self._start) / 2.0
+            self._set_range(self._cursor - half, self._cursor + half)
+        self.setAccessibleDescription(self.reading_words())
+        Announcer.of(self).say(self.reading_words())
+        self.update()
 
     def wheelEvent(self, event: QWheelEvent) -> None:
         """Zoom with Ctrl and the wheel; without it the page scrolls."""
@@ -135,6 +161,10 @@ class LogChart(QWidget):
         """Take the axis in hand."""
         if event.button() == Qt.MouseButton.LeftButton:
             self.setFocus(Qt.FocusReason.MouseFocusReason)
+            if self._view is not None:
+                # Read at once what was pressed, which needs no mouse that hovers.
+                self._cursor = self._scales()[0].at(event.position().x())
+                self.update()
             self._grip = (event.position().x(), self._start)
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
@@ -159,6 +189,22 @@ class LogChart(QWidget):
         self._cursor = None
         self.update()
 
+    # Saving
+
+    def table(self) -> ChartTable | None:
+        """Return the figures that are shown."""
+        from evenwater.screens.chart_table import of_history
+
+        return None if self._view is None else of_history(self._view, self._start, self._end)
+
+    def twin(self) -> LogChart:
+        """Return another chart that shows the same."""
+        made = LogChart(None, self._zone)
+        made.render(self._view)
+        made._set_range(self._start, self._end)
+        made.saving.button.hide()
+        return made
+
     # Painting
 
     def _scales(self) -> tuple[Scale, Scale]:
@@ -167,7 +213,7 @@ class LogChart(QWidget):
         assert view is not None
         metrics = QFontMetricsF(scaled(self.font(), 10))
         line = metrics.height()
-        words = max(metrics.horizontalAdvance(_GIVEN), metrics.horizontalAdvance(_NEW_WATER))
+        words = max(metrics.horizontalAdvance(say(_GIVEN)), metrics.horizontalAdvance(say(_NEW_WATER)))
         left, right, bottom = words + 18.0, self.width() - 14.0, self.height() - line - 14.0
         row = 44.0 if view.doses_at.size else 0.0
         doses = QRectF(left, bottom - row, right - left, row)
@@ -192,7 +238,7 @@ class LogChart(QWidget):
             painter.setFont(scaled(self.font(), 10))
             if self._view is None:
                 painter.setPen(QColor(tokens.muted))
-                painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter, _NOTHING)
+                painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter, say(_NOTHING))
             else:
                 self._paint(painter, self._view)
             if self.hasFocus():
@@ -253,11 +299,12 @@ class LogChart(QWidget):
             painter.drawText(
                 QPointF(plot.rect.left() - 8 - width, plot.y(mark.at) + 0.35 * metrics.ascent()), mark.text
             )
-        edge = -1e9
+        # The last stretch of the line of dates is the button's that saves the chart.
+        edge, free = -1e9, self.width() - self.saving.side - 4.0
         for tick in times:
             width = metrics.horizontalAdvance(tick.text)
             left = min(max(plot.x(tick.at) - width / 2, plot.rect.left()), plot.rect.right() - width)
-            if tick.text and left > edge:
+            if tick.text and left > edge and left + width < free:
                 painter.drawText(QPointF(left, bottom + 6 + metrics.ascent()), tick.text)
                 edge = left + width + 12
 
@@ -291,7 +338,7 @@ class LogChart(QWidget):
         painter.drawLines([QLineF(x, doses.rect.bottom(), x, top) for x, top in lines])
         if view.doses_at.size:
             painter.setPen(QColor(tokens.muted))
-            painter.drawText(QPointF(8, doses.rect.center().y() + 4), _GIVEN)
+            painter.drawText(QPointF(8, doses.rect.center().y() + 4), say(_GIVEN))
         # A water exchange is a short stroke above the readings.
         inside = (view.exchanges_at >= self._start) & (view.exchanges_at <= self._end)
         foot = plot.rect.top() - 0.5 * QFontMetricsF(painter.font()).height()
@@ -301,7 +348,7 @@ class LogChart(QWidget):
         )
         if view.exchanges_at.size:
             painter.setPen(QColor(tokens.muted))
-            painter.drawText(QPointF(8, foot), _NEW_WATER)
+            painter.drawText(QPointF(8, foot), say(_NEW_WATER))
 
     def _paint_head(self, painter: QPainter, view: HistoryView, plot: Scale, metrics: QFontMetricsF) -> None:
         tokens = tokens_of(self.palette())
@@ -320,15 +367,22 @@ class LogChart(QWidget):
         value = view.values[int(np.searchsorted(view.times, at))]
         when, last = (datetime.fromtimestamp(float(t), self._zone) for t in (at, view.times[-1]))
         year = "" if when.year == last.year else f" {when.year}"
-        return f"{moment_text(float(at), self._zone)}{year}   {value:.{view.decimals}f} {view.unit}"
+        return f"{moment_text(float(at), self._zone)}{year}   {decimal(f'{value:.{view.decimals}f}')} {view.unit}"
 
     def _in_words(self) -> str:
         view = self._view
         if view is None:
-            return _NOTHING
-        exchanges = f", {view.exchanges_at.size} water exchanges" if view.exchanges_at.size else ""
-        plans = f", {len(view.projected)} plans drawn as dashed lines" if view.projected else ""
-        return (
-            f"{view.title}: {view.times.size} readings, {view.doses_at.size} doses{exchanges}{plans}. The last: {self.reading_words()}. "
-            "Plus and minus zoom, the arrow keys move."
+            return say(_NOTHING)
+        exchanges = say(", {size} water exchanges", size=view.exchanges_at.size) if view.exchanges_at.size else ""
+        plans = (
+            say(", {projected} plans drawn as dashed lines", projected=len(view.projected)) if view.projected else ""
+        )
+        return say(
+            "{title}: {size} readings, {size_2} doses{exchanges}{plans}. The last: {reading_words}. Plus and minus zoom, the arrow keys move, with Shift they read one reading after the other.",
+            title=view.title,
+            size=view.times.size,
+            size_2=view.doses_at.size,
+            exchanges=exchanges,
+            plans=plans,
+            reading_words=self.reading_words(),
         )

@@ -22,6 +22,7 @@ from evenwater.ui.log_form import LogForm
 from evenwater.ui.log_questions import SHOW_PLAN, LogQuestions
 from evenwater.ui.plans import Plans
 from evenwater.ui.records_pane import JUGS, name_of
+from evenwater.wording import say, say_all
 
 
 @dataclass(frozen=True)
@@ -65,7 +66,7 @@ class Entering(QObject):
 
     def jugs(self) -> dict[str, str]:
         """Return the names of the jugs by their id."""
-        return {stock: name_of(self._document, stock, JUGS) for stock in self._document.records("stock")}
+        return {stock: name_of(self._document, stock, say_all(JUGS)) for stock in self._document.records("stock")}
 
     def show_system(self, system: str) -> None:
         """Take entries for another system; what was typed for the one before waits for it."""
@@ -126,28 +127,20 @@ class Entering(QObject):
             self._answered.clear()
             self._form.set_messages(taken)
             return
-        entry = self._entry(taken)
-        asked = self._questions.before(entry, self.jugs(), self._changing is not None)
-        if asked is None:
-            # The log cannot be read, which the header says: nobody may take that for nothing given.
+        entry, changed = self._entry(taken), self._changing is not None
+        done = self._asked_and_saved(entry)
+        if done is Logged.ASK:
+            # Somebody has logged a dose in this moment: what was asked, and answered, was asked of an older log.
+            self._answered.clear()
+            done = self._asked_and_saved(entry)
+        if done in (None, Logged.ASK):
             return
-        asked = tuple(m for m in asked if m.code not in self._answered)
-        if asked:
-            self._asked = asked[0].code
-            self._form.set_messages(asked[:1])
-            return
-        log, changed = self._document.log, self._changing is not None
-        done = (
-            log.log((entry,), self)
-            if self._changing is None
-            else log.change_entry(entry, self, entry.who, self._changing)
-        )
         if done is Logged.REFUSED:
             # Another try must be another entry.
             self._next_id = uuid.uuid4().hex
             return
         if done:
-            self.told.emit("Saved." if changed else "Logged.")
+            self.told.emit(say("Saved.") if changed else say("Logged."))
         # What waits for the disk is kept and tried again by the document; the header says that it waits.
         self._begin_next()
         self._form.clear()
@@ -157,6 +150,23 @@ class Entering(QObject):
         if follows is not None:
             self._followed = entry.subject
             self._form.set_messages((follows,))
+
+    def _asked_and_saved(self, entry: Entry) -> Logged | None:
+        """Log what the form says, or the change of it; None when something is to be asked first."""
+        log, changing = self._document.log, self._changing
+        looked = log.look(entry) if entry.kind == logbook.DOSE and changing is None else None
+        asked = self._questions.before(entry, self.jugs(), changing is not None)
+        if asked is None:
+            # The log cannot be read, which the header says: nobody may take that for nothing given.
+            return None
+        asked = tuple(m for m in asked if m.code not in self._answered)
+        if asked:
+            self._asked = asked[0].code
+            self._form.set_messages(asked[:1])
+            return None
+        if changing is None:
+            return log.log((entry,), self, looked)
+        return log.change_entry(entry, self, entry.who, changing)
 
     def _taken(self) -> Taken | tuple[Message, ...]:
         said, now = self._form.said(), present()
@@ -204,7 +214,7 @@ class Entering(QObject):
 
     def _offered(self, chosen: tuple[str, Offer]) -> None:
         """Log it all the same, or show the plan that a reading belongs to."""
-        if chosen[1].words == SHOW_PLAN:
+        if chosen[1].words == say(SHOW_PLAN):
             self.plan_wanted.emit(self._followed)
             return
         self._answered.add(self._asked)

@@ -16,19 +16,19 @@ from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.quantities import Typed
 from evenwater.engine.reasons import Reason
 from evenwater.screens.csv_choices import ReadRow
-from evenwater.screens.csv_words import counted
 from evenwater.screens.csv_writing import Columns, row_of, write_csv
 from evenwater.screens.local_zone import LocalZone
 from evenwater.session import Document, Entry, LatestOnly
 from evenwater.ui.progress import Ticket
+from evenwater.wording import marked, say, say_many
 
 # So many readings are read in one turn of the window.
 _BITE = 1000
 _TELL_MS = 100
 _when = attrgetter("at", "parameter")
-_NOT_WRITTEN = "The spreadsheet could not be written there. Choose another folder."
-_NOT_READ = "The log could not be read to its end. No spreadsheet was written."
-_NOTHING = "There are no readings to save."
+_NOT_WRITTEN = marked("The spreadsheet could not be written there. Choose another folder.")
+_NOT_READ = marked("The log could not be read to its end. No spreadsheet was written.")
+_NOTHING = marked("There are no readings to save.")
 
 
 class _Reading(NamedTuple):
@@ -66,8 +66,8 @@ def write(readings: Sequence[_Reading], catalogue: Catalogue, path: Path, ticket
     written = file.open(QIODevice.OpenModeFlag.WriteOnly) and file.write(data) == len(data)
     ticket.step(ticket.most)
     if not written or not file.commit():
-        return _NOT_WRITTEN
-    return f"Saved {counted(len(readings), 'reading', 'readings')} as {path.name}."
+        return say(_NOT_WRITTEN)
+    return say("Saved {readings} as {path}.", readings=say_many("{n} reading", "{n} readings", len(readings)), path=path.name)
 
 
 def _rows(readings: Sequence[_Reading], catalogue: Catalogue, ticket: Ticket) -> Iterator[ReadRow]:
@@ -115,7 +115,7 @@ class LogExport(QObject):
             return
         number = self._document.log.count(system, "reading")
         if not number:
-            self.ended.emit(_NOTHING)
+            self.ended.emit(say(_NOTHING))
             return
         self._system, self._path, self._readings = system, path, []
         self._left = sorted(self._document.log.latest_by_subject(system, "reading"))
@@ -156,13 +156,13 @@ class LogExport(QObject):
 
     def _failed(self, failed: object) -> None:
         if failed.key is self._ticket and self.running:  # type: ignore[attr-defined]
-            self._end(_NOT_WRITTEN)
+            self._end(say(_NOT_WRITTEN))
             raise failed.error  # type: ignore[attr-defined]
 
     def _refused(self, _reason: Reason) -> None:
         # What could not be read looks like the end of the log: half of it must not pass for the whole.
         if self._next.isActive():
-            self._end(_NOT_READ)
+            self._end(say(_NOT_READ))
 
     def _end(self, said: str) -> None:
         self._ticket.dropped = True

@@ -10,14 +10,16 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QVBoxLayout, QWidget
 from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.quantities import Typed
 from evenwater.screens import logbook, words
+from evenwater.screens.terms import capitalized
 from evenwater.screens.views import Message
 from evenwater.ui.answer_parts import MessageList
 from evenwater.ui.choice import Choice
-from evenwater.ui.form_parts import FieldPort, FormEdit, Step
+from evenwater.ui.form_parts import FieldPort, FormEdit, Step, set_topic
 from evenwater.ui.quantity_field import QuantityField
 from evenwater.ui.text_field import TextField
 from evenwater.ui.theme import GRID, set_role
 from evenwater.ui.time_field import TimeField
+from evenwater.wording import say, say_all
 
 _COLUMNS = 2
 # What stays from one entry to the next.
@@ -38,8 +40,8 @@ class LogForm(QWidget):
         self.fields: dict[str, QWidget] = {}
         self._said: dict[str, Typed] = {}
         self._make_fields()
-        self.log = QPushButton("&Log it", self)
-        self.drop = QPushButton("Leave it as it was", self)
+        self.log = QPushButton(say("&Log it"), self)
+        self.drop = QPushButton(say("Leave it as it was"), self)
         for button, role in ((self.log, "main"), (self.drop, "large")):
             button.setAutoDefault(False)
             set_role(button, role)
@@ -68,27 +70,28 @@ class LogForm(QWidget):
         self.show_entry(logbook.READING, self._said, changing=False)
 
     def _make_fields(self) -> None:
-        self._step = step = Step(1, "Note in the log", self)
+        self._step = step = Step(1, say("Note in the log"), self)
         step.more.hide()
-        self.kind = Choice("What", self)
-        self.kind.set_options(logbook.KINDS)
+        self.kind = Choice(say("What"), self)
+        set_topic(self.kind, "kind", "entry")
+        self.kind.set_options(say_all(logbook.KINDS))
         self.kind.set_current(logbook.READING)
         step.cells.put(self.kind, _COLUMNS)
-        parameter = Choice("Measured", self)
-        parameter.set_options(tuple((name, name.capitalize()) for name in self._catalogue.parameters))
+        parameter = Choice(say("Measured"), self)
+        parameter.set_options(tuple((name, capitalized(name)) for name in self._catalogue.parameters))
         first = next(iter(self._catalogue.parameters.values()))
         self.fields["parameter"] = parameter
-        self.fields["value"] = QuantityField("Value", logbook.reading_field(first), words.sentence, self)
-        self.fields["stock"] = Choice("From the jug", self)
-        self.fields["amount"] = QuantityField("Amount given", logbook.DOSE_GIVEN, words.sentence, self)
-        self.fields["litres"] = QuantityField("Exchanged", logbook.EXCHANGED, words.sentence, self)
-        self.fields["text"] = TextField("Note", "", self)
-        self.fields["at"] = TimeField("When", self)
-        self.fields["kit"] = TextField("Kit", "", self)
-        self.fields["who"] = TextField("Who", "", self)
+        self.fields["value"] = QuantityField(say("Value"), logbook.reading_field(first), words.sentence, self)
+        self.fields["stock"] = Choice(say("From the jug"), self)
+        self.fields["amount"] = QuantityField(say("Amount given"), logbook.DOSE_GIVEN, words.sentence, self)
+        self.fields["litres"] = QuantityField(say("Exchanged"), logbook.EXCHANGED, words.sentence, self)
+        self.fields["text"] = TextField(say("Note"), "", self)
+        self.fields["at"] = TimeField(say("When"), self)
+        self.fields["kit"] = TextField(say("Kit"), "", self)
+        self.fields["who"] = TextField(say("Who"), "", self)
         for name, field in self.fields.items():
             step.cells.put(field, _COLUMNS if name in ("text", "stock") else 1)
-            port = FieldPort(name, field)
+            port = FieldPort(name, field, "entry")
             port.edited.connect(self._edited)
 
     def said(self) -> Mapping[str, Typed]:
@@ -111,7 +114,7 @@ class LogForm(QWidget):
         self._said = dict(said)
         self.kind.set_current(kind)
         self.kind.setEnabled(not changing)
-        self.log.setText("Sa&ve the change" if changing else "&Log it")
+        self.log.setText(say("Sa&ve the change") if changing else say("&Log it"))
         self.drop.setVisible(changing)
         self.messages.set_messages(())
         self._fill()

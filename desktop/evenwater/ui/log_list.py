@@ -11,8 +11,9 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidge
 from evenwater.screens.logbook import LogRow
 from evenwater.ui.plain_text import plain_tip
 from evenwater.ui.theme import GRID, pixels, set_role
+from evenwater.wording import marked, say, say_all
 
-COLUMNS = ("When", "What", "Amount", "Besides")
+COLUMNS = (marked("When"), marked("What"), marked("Amount"), marked("Besides"))
 # So many lines are asked how wide they are.
 _MEASURED = 200
 # The heading and as many lines stay in sight, however large the letters.
@@ -70,7 +71,7 @@ class LogModel(QAbstractTableModel):
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         """Return the name of a column, above its figures."""
         if role == Qt.ItemDataRole.DisplayRole and orientation == Qt.Orientation.Horizontal:
-            return COLUMNS[section]
+            return say_all(COLUMNS[section])
         if role == Qt.ItemDataRole.TextAlignmentRole and section == 2:
             return int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         return None
@@ -94,12 +95,12 @@ class LogList(QTableView):
         self.verticalHeader().hide()
         self.verticalHeader().setDefaultSectionSize(pixels(self.font(), 4 * GRID))
         header = self.horizontalHeader()
-        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft)
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         header.setStretchLastSection(True)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         header.setHighlightSections(False)
-        self.setAccessibleName("Entries of the log")
+        self.setAccessibleName(say("Entries of the log"))
         self.setMinimumHeight(pixels(self.font(), _LEAST_LINES * 4 * GRID))
 
     def show_rows(self, rows: tuple[LogRow, ...]) -> None:
@@ -122,7 +123,7 @@ class LogList(QTableView):
         Where there is no room for what was said besides, only notes are left of it. All of it stands in the tip of the line.
         """
         metrics, header = self.fontMetrics(), self.horizontalHeader()
-        wanted = [metrics.horizontalAdvance(words) for words in COLUMNS]
+        wanted = [metrics.horizontalAdvance(words) for words in say_all(COLUMNS)]
         for row in self.lines.rows[:_MEASURED]:
             cells = (row.when, row.what, row.amount, row.note)
             wanted = [max(w, metrics.horizontalAdvance(cell)) for w, cell in zip(wanted, cells, strict=True)]

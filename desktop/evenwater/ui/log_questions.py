@@ -16,8 +16,9 @@ from evenwater.screens.views import Message, Offer
 from evenwater.screens.when import choice_words
 from evenwater.session import Document, Entry
 from evenwater.ui.plans import Plans
+from evenwater.wording import marked, say
 
-SHOW_PLAN = "Show the plan"
+SHOW_PLAN = marked("Show the plan")
 _DAY = timedelta(days=1)
 
 
@@ -47,9 +48,14 @@ class LogQuestions:
         found = before_logging.questions(taken, said, rises, self._interval(entry))
         if alike and not any(m.code == before_logging.AGAIN for m in found):
             again = _taken(alike[-1], zone)
-            by = f" by {again.who}" if again.who else ""
-            text = f"{self._words(alike[-1], jugs)}, was noted {choice_words(again.at, present())}{by}. Is this another one?"
-            found = (Message(text, "", before_logging.AGAIN, (Offer("Yes, log it too", "", ""),)), *found)
+            by = say(" by {who}", who=again.who) if again.who else ""
+            text = say(
+                "{alike}, was noted {at}{by}. Is this another one?",
+                alike=self._words(alike[-1], jugs),
+                at=choice_words(again.at, present()),
+                by=by,
+            )
+            found = (Message(text, "", before_logging.AGAIN, (Offer(say("Yes, log it too"), "", ""),)), *found)
         return found
 
     def after(self, entry: Entry) -> Message | None:
@@ -60,7 +66,12 @@ class LogQuestions:
         view = self._plans.view(plan)
         if view is None:
             return None
-        return Message(f"{view.said} (Plan {plan.plan_id}.)", "", view.state, (Offer(SHOW_PLAN, "", ""),))
+        return Message(
+            say("{view_said} (Plan {plan_id}.)", view_said=view.said, plan_id=plan.plan_id),
+            "",
+            view.state,
+            (Offer(say(SHOW_PLAN), "", ""),),
+        )
 
     def _words(self, entry: Entry, jugs: Mapping[str, str]) -> str:
         row = logbook.row(entry.id, _taken(entry, present().tzinfo), self._catalogue, jugs)

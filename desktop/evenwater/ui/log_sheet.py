@@ -7,6 +7,7 @@ from datetime import datetime
 
 import numpy as np
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from evenwater.engine.catalogue import Catalogue
@@ -14,20 +15,25 @@ from evenwater.engine.quantities import Typed
 from evenwater.screens import correct, learned, logbook
 from evenwater.screens.local_zone import LocalZone, present
 from evenwater.screens.logbook import Taken
+from evenwater.screens.terms import capitalized
 from evenwater.session import Document, Entry, LogChange
 from evenwater.ui.choice import Choice
 from evenwater.ui.flow import FlowRow
+from evenwater.ui.form_parts import set_topic
 from evenwater.ui.learning import Learning
 from evenwater.ui.log_chart import SPANS, LogChart
 from evenwater.ui.log_entering import Entering
 from evenwater.ui.log_form import LogForm
 from evenwater.ui.log_list import LogList
 from evenwater.ui.log_transfer import LogTransfer
+from evenwater.ui.plain_text import allow
 from evenwater.ui.plans import Plans
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.theme import GRID, pixels, set_role
+from evenwater.wording import say, say_all
 
 FORM_WIDTH = 376
+_FORM_SHARE, _LIST_LEAST = 0.4, 150
 # As many lines as anybody scrolls through; older ones are found with the chart or exported.
 LINES = 1000
 
@@ -50,13 +56,19 @@ class LogSheet(QWidget):
         self.header = SheetHeader(document, self)
         self.form = LogForm(catalogue, self)
         self.entering = Entering(document, catalogue, plans, self.form, self)
-        self.shown = Choice("Show", self)
-        self.shown.set_options(tuple((name, name.capitalize()) for name in catalogue.parameters))
+        self.shown = Choice(say("Show"), self)
+        set_topic(self.shown, "parameter", "shown")
+        self.shown.set_options(tuple((name, capitalized(name)) for name in catalogue.parameters))
         self.shown.set_current(next(iter(catalogue.parameters)))
         self.chart = LogChart(self, LocalZone())
-        self.spans = [self._button(name) for name, _ in SPANS]
+        self.earlier, self.later = self._button(say("Earlier")), self._button(say("Later"))
+        self.earlier.setAccessibleName(say("Move the chart to earlier readings"))
+        self.later.setAccessibleName(say("Move the chart to later readings"))
+        self.spans = [self._button(name) for name, _ in say_all(SPANS)]
+        for button, (name, _) in zip(self.spans, say_all(SPANS), strict=True):
+            button.setAccessibleName(say("Show on the chart: {span}", span=name))
         self.list = LogList(self)
-        self.change, self.remove = self._button("&Change entry"), self._button("&Remove entry")
+        self.change, self.remove = self._button(say("&Change entry")), self._button(say("&Remove entry"))
         self.transfer = LogTransfer(document, catalogue, self)
         self._lay_out()
         self._connect()
@@ -67,19 +79,10 @@ class LogSheet(QWidget):
         return button
 
     def _lay_out(self) -> None:
-        area = QScrollArea(self)
-        area.setWidgetResizable(True)
-        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        area.setWidget(self.form)
-        set_role(self.form, "page")
-        area.setFixedWidth(pixels(self.font(), FORM_WIDTH))
-        above = QHBoxLayout()
-        above.setSpacing(GRID)
-        above.addWidget(self.shown)
-        above.addStretch(1)
-        for button in self.spans:
-            above.addWidget(button, 0, Qt.AlignmentFlag.AlignVCenter)
+        self._area = self._scrolled(self.form)
+        above = FlowRow(GRID)
+        for part in (self.shown, self.earlier, self.later, *self.spans):
+            above.addWidget(part)
         below = FlowRow(GRID)
         for part in (self.change, self.remove, *self.transfer.parts):
             below.addWidget(part)
@@ -87,23 +90,42 @@ class LogSheet(QWidget):
         self.used.setTextFormat(Qt.TextFormat.PlainText)
         self.used.setWordWrap(True)
         self.used.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        self.form.below.addWidget(self._titled("Use per day, learned from the log"))
+        self.form.below.addWidget(self._titled(say("Use per day, learned from the log")))
         self.form.below.addWidget(self.used)
-        right = QVBoxLayout()
+        side = QWidget(self)
+        right = QVBoxLayout(side)
+        right.setContentsMargins(0, 0, 0, 0)
         right.setSpacing(GRID)
         right.addLayout(above)
         right.addWidget(self.chart, 3)
+        self.list.setMinimumHeight(pixels(self.font(), _LIST_LEAST))
         right.addWidget(self.list, 2)
         right.addLayout(below)
         middle = QHBoxLayout()
         middle.setSpacing(2 * GRID)
-        middle.addWidget(area)
-        middle.addLayout(right, 1)
+        middle.addWidget(self._area)
+        middle.addWidget(self._scrolled(side), 1)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(2 * GRID, GRID, 2 * GRID, GRID)
         layout.setSpacing(GRID)
         layout.addWidget(self.header)
         layout.addLayout(middle, 1)
+
+    def _scrolled(self, page: QWidget) -> QScrollArea:
+        """Return a page in a frame that scrolls it where it is too long, as in large letters on a small screen."""
+        area = QScrollArea(self)
+        area.setWidgetResizable(True)
+        area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        area.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        area.setWidget(page)
+        set_role(page, "page")
+        return area
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Give the form what it needs, but no more than its share."""
+        super().resizeEvent(event)
+        wanted, share = pixels(self.font(), FORM_WIDTH), round(_FORM_SHARE * self.width())
+        self._area.setFixedWidth(max(min(wanted, share), self.form.minimumSizeHint().width() + 2 * GRID))
 
     def _titled(self, words: str) -> QLabel:
         label = QLabel(words, self)
@@ -117,6 +139,8 @@ class LogSheet(QWidget):
         self.shown.chosen.connect(self._show_chart)
         for button in self.spans:
             button.clicked.connect(self._choose_span)
+        self.earlier.clicked.connect(self._move_chart)
+        self.later.clicked.connect(self._move_chart)
         self.change.clicked.connect(self._change)
         self.remove.clicked.connect(self._remove)
         self.list.selectionModel().selectionChanged.connect(self._selected)
@@ -186,7 +210,7 @@ class LogSheet(QWidget):
         if not self._system or not self.isVisible():
             return
         found = self._learning.ask(self._system, self.shown.current())
-        self.used.setText("Being worked out." if found is None else "\n".join((*found.lines, *self._ratio())))
+        self.used.setText(say("Being worked out.") if found is None else "\n".join((*found.lines, *self._ratio())))
         if found is not None and self._history is not None:
             odd = {at.timestamp() for at in found.odd_at}
             rings = tuple(n for n, at in enumerate(self._history.times.tolist()) if at in odd)
@@ -202,15 +226,19 @@ class LogSheet(QWidget):
 
     def _choose_span(self) -> None:
         button = self.sender()
-        for shown, (_, days) in zip(self.spans, SPANS, strict=True):
+        for shown, (_, days) in zip(self.spans, say_all(SPANS), strict=True):
             if shown is button:
                 self.chart.show_span(days)
+
+    def _move_chart(self) -> None:
+        """Do with one click what dragging the chart does."""
+        self.chart.pan(-0.5 if self.sender() is self.earlier else 0.5)
 
     # Changing
 
     def _selected(self, *_: object) -> None:
         for button in (self.change, self.remove):
-            button.setEnabled(bool(self.list.chosen()))
+            allow(button, bool(self.list.chosen()), say("Choose an entry of the list first."))
 
     def _change(self) -> None:
         entry = self._document.log.entry(self.list.chosen())
@@ -223,7 +251,7 @@ class LogSheet(QWidget):
         if not chosen:
             return
         if self._document.log.remove_entries((chosen,), self):
-            self.header.tell("Removed. Undo brings it back.")
+            self.header.tell(say("Removed. Undo brings it back."))
         # What waits for the disk is gone from here already.
         self.refresh()
 

@@ -9,12 +9,14 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QPushButton, QWidget
 
 from evenwater.engine.catalogue import Catalogue
+from evenwater.screens.terms import term
 from evenwater.session import Document
 from evenwater.ui.dialogs import Dialogs
 from evenwater.ui.import_page import ImportPage
 from evenwater.ui.log_export import LogExport
 from evenwater.ui.progress import ProgressRow, Ticket
 from evenwater.ui.records_pane import SYSTEMS, name_of
+from evenwater.wording import say, say_all
 
 # What no name of a file may have in it somewhere, or nobody would see; and what is left of a long one [letters].
 _NO_NAME = re.compile(r'[\0-\x1f\x7f-\x9f<>:"/\\|?*\u200b-\u200f\u2028-\u202e\u2066-\u2069\ufeff\ud800-\udfff]')
@@ -34,8 +36,8 @@ class LogTransfer(QObject):
         self.page: ImportPage | None = None
         self.dialogs = Dialogs(sheet)
         self.export = LogExport(document, catalogue, self)
-        self.reading = QPushButton("&Import from a spreadsheet", sheet)
-        self.saving = QPushButton("Save as &spreadsheet", sheet)
+        self.reading = QPushButton(say("&Import from a spreadsheet"), sheet)
+        self.saving = QPushButton(say("Save as &spreadsheet"), sheet)
         self.progress = ProgressRow(sheet)
         self.parts: tuple[QWidget, ...] = (self.reading, self.saving, self.progress)
         for button in (self.reading, self.saving):
@@ -54,6 +56,10 @@ class LogTransfer(QObject):
         self.reading.setEnabled(bool(system))
         self.saving.setEnabled(bool(system) and not self.export.running)
 
+    def busy(self) -> bool:
+        """Return whether a spreadsheet is being written, or lies open to be read."""
+        return self.export.running or (self.page is not None and self.page.isVisible())
+
     def _ask_what(self) -> None:
         self.dialogs.open_csv(self._import)
 
@@ -64,12 +70,12 @@ class LogTransfer(QObject):
         self.page.begin(self._system, file)
 
     def _ask_where(self) -> None:
-        name = _NO_NAME.sub("", name_of(self._document, self._system, SYSTEMS))[:_LONGEST_NAME].strip(" .")
-        self.dialogs.save_csv(f"{name} readings.csv".strip(), self._save)
+        name = _NO_NAME.sub("", name_of(self._document, self._system, say_all(SYSTEMS)))[:_LONGEST_NAME].strip(" .")
+        self.dialogs.save_csv(say("{name} readings.csv", name=term(name)).strip(), self._save)
 
     def _save(self, path: Path) -> None:
         self.saving.setEnabled(False)
-        self.progress.begin("The readings are being read.")
+        self.progress.begin(say("The readings are being read."))
         self.export.start(self._system, path)
 
     def _give_way(self) -> None:
@@ -85,4 +91,4 @@ class LogTransfer(QObject):
         self.reading.show()
         self.saving.show()
         self.saving.setEnabled(bool(self._system))
-        self.told.emit(said or "Stopped. No spreadsheet was written.")
+        self.told.emit(said or say("Stopped. No spreadsheet was written."))

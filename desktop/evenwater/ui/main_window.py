@@ -6,22 +6,25 @@ import linecache
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from PySide6.QtCore import QTimer
+from PySide6.QtCore import QCoreApplication, QEvent, QTimer
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication, QLabel, QMainWindow, QVBoxLayout, QWidget
 
 from evenwater.ui.theme import GRID
+from evenwater.wording import say
 
 if TYPE_CHECKING:
-    from PySide6.QtCore import QEvent
     from PySide6.QtGui import QCloseEvent, QPaintEvent
 
+    from evenwater.ui.look import Look
     from evenwater.ui.opening import Opening
     from evenwater.ui.unsaved_question import UnsavedQuestion
+    from evenwater.ui.window_keys import WindowKeys
 
 _WIDTH, _HEIGHT = 1366, 768
 # By then what works beside the window is loaded as well.
 _LOADED_MS = 5000
+_KEYS_MS = 200
 
 
 class MainWindow(QMainWindow):
@@ -30,19 +33,22 @@ class MainWindow(QMainWindow):
     The first paint has no use for the namespace ``Qt``: its enumerations alone would make it a tenth slower.
     """
 
-    def __init__(self, demo: bool = False, log: Path | None = None, parent: QWidget | None = None) -> None:
-        """Make the window; ``demo`` opens the invented room, ``log`` another file than the usual."""
+    def __init__(
+        self, demo: bool = False, log: Path | str | None = None, parent: QWidget | None = None, look: Look | None = None
+    ) -> None:
+        """Make the window; ``demo`` opens the invented room, ``log`` another file than the usual, ``look`` is what the keeper chose."""
         super().__init__(parent)
-        self._demo, self._log = demo, log
+        self._demo, self._log, self._look = demo, log, look
         self._opening: Opening | None = None
         self._started = self._given_up = False
         self.question: UnsavedQuestion | None = None
+        self.keys: WindowKeys | None = None
         self.setWindowTitle("Evenwater")
         waiting = QWidget(self)
         waiting.setProperty("role", "page")
         layout = QVBoxLayout(waiting)
         layout.setContentsMargins(4 * GRID, 4 * GRID, 4 * GRID, 4 * GRID)
-        words = QLabel("Opening the fish room", waiting)
+        words = QLabel(say("Opening the fish room"), waiting)
         words.setProperty("role", "muted")
         layout.addWidget(words)
         layout.addStretch(1)
@@ -72,19 +78,56 @@ class MainWindow(QMainWindow):
     def load(self) -> None:
         """Load the libraries, the log and the sheets, and put them in the place of the empty sheet."""
         from evenwater.card.fonts import load_fonts
+        from evenwater.ui.look import Look
         from evenwater.ui.opening import Opening
-        from evenwater.ui.theme import apply_theme
+        from evenwater.ui.painted import Painted
+        from evenwater.ui.theme import BASE_POINTS
 
         app = QApplication.instance()
-        if isinstance(app, QApplication):
-            apply_theme(app, load_fonts(), base_points=app.font().pointSizeF())
-
+        assert isinstance(app, QApplication)
+        if self._look is None:
+            self._look = Look(app, letters=round(100.0 * app.font().pointSizeF() / BASE_POINTS), parent=self)
+        self._look.dress(load_fonts())
         self._opening = Opening(self._demo, self._log, self)
         self._opening.page_changed.connect(self._show_page)
+        self._opening.settings_wanted.connect(self.show_settings)
+        self._opening.help_wanted.connect(self.show_help)
+        self._look.leaving.connect(self._leave)
+        self._look.remade.connect(self._opening.make_again)
         self._opening.start()
+        Painted(self.centralWidget() or self, self).once.connect(self._wait_for_keys)
         # PySide reads the source of every module that is imported, and it would stay in memory for ever.
         linecache.clearcache()
         QTimer.singleShot(_LOADED_MS, linecache.clearcache)
+
+    def _wait_for_keys(self) -> None:
+        """Let whatever else waited for the first paint go first."""
+        QTimer.singleShot(_KEYS_MS, self, self.add_keys)
+
+    def add_keys(self) -> None:
+        """Take the keys of the whole window; nobody has pressed one yet."""
+        if self.keys is None and self._look is not None:
+            from evenwater.ui.window_keys import WindowKeys
+
+            self.keys = WindowKeys(self, self._look)
+
+    def show_help(self, what: str) -> None:
+        """Show the glossary or the guide."""
+        self.add_keys()
+        if self.keys is not None:
+            (self.keys.help.show_guide if what == "guide" else self.keys.help.show_glossary)()
+
+    def show_settings(self) -> None:
+        """Show the window of settings."""
+        self.add_keys()
+        if self.keys is not None:
+            self.keys.show_settings()
+
+    def _leave(self) -> None:
+        """Take the page down at once, or it would be dressed anew before it goes."""
+        before = self.centralWidget()
+        if self._opening is not None and self._opening.leave():
+            QCoreApplication.sendPostedEvents(before, QEvent.Type.DeferredDelete.value)
 
     def _show_page(self, page: QWidget) -> None:
         self.setCentralWidget(page)
@@ -96,8 +139,6 @@ class MainWindow(QMainWindow):
         super().changeEvent(event)
         if self._opening is None:
             return
-        from PySide6.QtCore import QEvent
-
         if event.type() == QEvent.Type.ActivationChange and self.isActiveWindow():
             self._opening.refresh()
 

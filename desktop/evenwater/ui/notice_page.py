@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from evenwater.ui.theme import GRID, set_role
+from evenwater.wording import say
 
 
 class NoticePage(QWidget):
@@ -33,10 +34,10 @@ class NoticePage(QWidget):
         for label in (self.sentence, file):
             label.setTextFormat(Qt.TextFormat.PlainText)
             label.setWordWrap(True)
-        button = QPushButton("&Try again", self)
+        button = QPushButton(say("&Try again"), self)
         set_role(button, "main")
         button.clicked.connect(self.again)
-        self.restore, self.sure = QPushButton(offer, self), QPushButton("&Yes, restore it", self)
+        self.restore, self.sure = QPushButton(offer, self), QPushButton(say("&Yes, restore it"), self)
         self.what_then = QLabel(what_then, self)
         self.what_then.setTextFormat(Qt.TextFormat.PlainText)
         self.what_then.setWordWrap(True)

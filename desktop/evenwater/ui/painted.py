@@ -28,8 +28,12 @@ class Painted(QObject):
         """Notice the first paint."""
         if event.type() == QEvent.Type.Paint:
             self._widget.removeEventFilter(self)
-            QTimer.singleShot(_AFTER_MS, self, self._say)
+            QTimer.singleShot(0, self, self._wait)
         return False
+
+    def _wait(self) -> None:
+        """Begin to wait when the whole window has been painted, which may take longer than the wait."""
+        QTimer.singleShot(_AFTER_MS, self, self._say)
 
     def _say(self) -> None:
         if not self._said:

@@ -17,6 +17,26 @@ def plain_tip(words: str) -> str:
     return f"<span>{escape(words)}</span>" if words else ""
 
 
+def set_tip(widget: QWidget, words: str, *, whole: bool = True) -> None:
+    """Show words in a tool tip, unless they are read ``whole`` without one, and say them to whoever cannot see it.
+
+    Left to itself, Qt would read the tip aloud with its markup.
+    """
+    tip = plain_tip(words) if whole else ""
+    if tip != widget.toolTip():
+        widget.setToolTip(tip)
+    if words != widget.accessibleDescription():
+        widget.setAccessibleDescription(words)
+
+
+def allow(control: QWidget, allowed: bool, why_not: str) -> None:
+    """Let a control be used; where it cannot be, say why to whoever cannot see what is missing beside it."""
+    control.setEnabled(allowed)
+    why = "" if allowed else why_not
+    if why != control.accessibleDescription():
+        control.setAccessibleDescription(why)
+
+
 class ElidedLabel(QLabel):
     """One line of plain text that ends in dots where there is no room for it; the tip and the accessible name have all of it."""
 
@@ -28,7 +48,7 @@ class ElidedLabel(QLabel):
     def setText(self, text: str) -> None:
         """Show other words."""
         super().setText(text)
-        self.setToolTip(plain_tip(text))
+        set_tip(self, text)
 
     def minimumSizeHint(self) -> QSize:
         """Ask for a few letters."""

@@ -17,7 +17,9 @@ from evenwater.screens import correct
 from evenwater.screens.local_zone import present
 from evenwater.session import Document, Entry, Plan
 from evenwater.ui.card_actions import card_record, nothing_against
+from evenwater.ui.plain_text import allow
 from evenwater.ui.theme import set_role
+from evenwater.wording import say
 
 # A card printed so short a time ago is the card of the plan that is started now.
 _FRESH = timedelta(hours=1)
@@ -38,11 +40,11 @@ class PlanActions(QObject):
         self._system = self._batch = ""
         self._raw: Mapping[str, Any] = {}
         self._now = present()
-        self.start = QPushButton("S&tart", owner)
-        self.start.setAccessibleName("Start this correction")
-        self.start.setToolTip("Follow this correction from now on, and note it in the log")
+        self.start = QPushButton(say("S&tart"), owner)
+        self.start.setAccessibleName(say("Start this correction"))
+        self.start.setToolTip(say("Follow this correction from now on, and note it in the log"))
         self.start.setAutoDefault(False)
-        self.start.setEnabled(False)
+        allow(self.start, False, say("There is no plan yet: the sheet has no answer."))
         set_role(self.start, "large")
         self.start.clicked.connect(self._start)
 
@@ -51,7 +53,7 @@ class PlanActions(QObject):
     ) -> None:
         """Take over the plan that is shown, with its question; None when none may be followed."""
         self._plan, self._system, self._raw, self._now, self._batch = plan, system, raw, now, batch
-        self.start.setEnabled(plan is not None)
+        allow(self.start, plan is not None, say("There is no plan yet: the sheet has no answer."))
 
     def suspend(self) -> None:
         """Start nothing until the next plan is set; the button stays as it is for that moment."""
@@ -60,20 +62,20 @@ class PlanActions(QObject):
     def forget(self) -> None:
         """Let go of the last plan: another question is shown."""
         self._plan = None
-        self.start.setEnabled(False)
+        allow(self.start, False, say("There is no plan yet: the sheet has no answer."))
 
     def _start(self) -> None:
         if self._plan is None:
             return
         why = self._against()
         if why:
-            self.told.emit(f"Not started. {why}")
+            self.told.emit(say("Not started. {why}", why=why))
             return
         plan, issued = self._printed() or (self._plan, self._now)
         card = card_record(self._document, plan, self._system, self._raw, issued, self._batch)
         if card.state != "in use":
             self.told.emit(
-                "The card of this very plan is out of use. Change the question, or wait a minute, then start."
+                say("The card of this very plan is out of use. Change the question, or wait a minute, then start.")
             )
             return
         started = Plan(
@@ -92,7 +94,12 @@ class PlanActions(QObject):
             fields={"text": Typed(f"Started plan {plan.plan_id}: {plan.in_words()}.")},
         )
         if self._document.log.start_plan(started, card, note, self):
-            self.told.emit(f"Plan {plan.plan_id} is started. Hang its card on the stand and take down the older one.")
+            self.told.emit(
+                say(
+                    "Plan {plan_id} is started. Hang its card on the stand and take down the older one.",
+                    plan_id=plan.plan_id,
+                )
+            )
 
     def _printed(self) -> tuple[correct.Plan, datetime] | None:
         """Return the plan whose card was saved or printed for this very question a short while ago, and when."""

@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QPainter, QPaintEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSizePolicy, QWidget
 
 from evenwater.ui.theme import GRID, pixels, tokens_of
+from evenwater.wording import say
 
 # What is over sooner [ms] needs no bar: one that flashes up says nothing.
 SHOWN_AFTER_MS = 500
@@ -81,12 +82,12 @@ class ProgressRow(QWidget):
     stopped = Signal()
     appeared = Signal()
 
-    def __init__(self, parent: QWidget, stop: str = "Stop") -> None:
+    def __init__(self, parent: QWidget, stop: str = "") -> None:
         """Make the row, hidden."""
         super().__init__(parent)
         self.words = QLabel(self)
         self.bar = Bar(self)
-        self.stop = QPushButton(stop, self)
+        self.stop = QPushButton(stop or say("Stop"), self)
         self.stop.setAutoDefault(False)
         self.stop.clicked.connect(self.stopped)
         row = QHBoxLayout(self)

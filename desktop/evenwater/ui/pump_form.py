@@ -19,6 +19,7 @@ from evenwater.ui.form_parts import COLUMNS, FieldPort, Step
 from evenwater.ui.quantity_field import QuantityField
 from evenwater.ui.text_field import TextField
 from evenwater.ui.theme import GRID
+from evenwater.wording import say, say_all
 
 
 class PumpForm(QWidget):
@@ -37,7 +38,7 @@ class PumpForm(QWidget):
         layout.setSpacing(GRID + GRID // 2)
         # Before any number: whoever works at a pump works beside water (H25).
         self.cautions = Sentence(self, sign="stop")
-        self.cautions.set_text(" ".join(CAUTIONS))
+        self.cautions.set_text(" ".join(say_all(CAUTIONS)))
         layout.addWidget(self.cautions)
         # The fields are made in the order in which Tab goes through them.
         pump = self._pump()
@@ -65,32 +66,32 @@ class PumpForm(QWidget):
         return field
 
     def _pump(self) -> Step:
-        step = Step(1, "The pump", self)
-        motor = Choice("Motor", self)
-        motor.set_options(MOTORS)
+        step = Step(1, say("The pump"), self)
+        motor = Choice(say("Motor"), self)
+        motor.set_options(say_all(MOTORS))
         self.fields["pump.motor"] = motor
-        step.cells.put(self._words("name", "Name of the pump"), 2)
-        step.cells.put(self._quantity("flow", "Flow in use"))
+        step.cells.put(self._words("name", say("Name of the pump")), 2)
+        step.cells.put(self._quantity("flow", say("Flow in use")))
         step.extra.put(motor)
-        step.extra.put(self._quantity("doses_per_day", "Doses a day"))
-        step.extra.put(self._quantity("smallest_dose", "Smallest dose"))
-        step.extra.put(self._quantity("step", "Step"))
-        step.extra.put(self._quantity("largest_share", "Runs at most"))
+        step.extra.put(self._quantity("doses_per_day", say("Doses a day")))
+        step.extra.put(self._quantity("smallest_dose", say("Smallest dose")))
+        step.extra.put(self._quantity("step", say("Step")))
+        step.extra.put(self._quantity("largest_share", say("Runs at most")))
         return step
 
     def _head(self) -> Step:
-        step = Step(3, "Head and line", self)
-        step.cells.put(self._quantity("outlet_height", "Outlet above the water"))
-        step.cells.put(self._quantity("line_bore", "Line, inside"))
-        step.cells.put(self._quantity("line_length", "Line, length"))
-        step.cells.put(self._words("head_fitted", "Head fitted on", "like 2026-11-25"))
-        ran = self._quantity("head_hours", "Hours it has run")
-        ran.set_help("by now, where it counts")
+        step = Step(3, say("Head and line"), self)
+        step.cells.put(self._quantity("outlet_height", say("Outlet above the water")))
+        step.cells.put(self._quantity("line_bore", say("Line, inside")))
+        step.cells.put(self._quantity("line_length", say("Line, length")))
+        step.cells.put(self._words("head_fitted", say("Head fitted on"), say("like 2026-11-25")))
+        ran = self._quantity("head_hours", say("Hours it has run"))
+        ran.set_help(say("by now, where it counts"))
         step.cells.put(ran)
-        life = self._quantity("head_life", "Hours a head lasts")
+        life = self._quantity("head_life", say("Hours a head lasts"))
         life.set_derived(f"{LIFE_HOURS:.0f}")
         step.cells.put(life)
-        step.extra.put(self._words("tubing", "Tubing"), COLUMNS)
+        step.extra.put(self._words("tubing", say("Tubing")), COLUMNS)
         return step
 
     def arrange(self, columns: int) -> None:

@@ -14,6 +14,7 @@ from evenwater.screens.names import shown_name
 from evenwater.screens.pump_use import Corrected, Use, uses
 from evenwater.screens.when import instant_of
 from evenwater.session import Card, Document
+from evenwater.wording import say
 
 # What stays from one calibration to the next.
 _COPIED = ("method", "graduation", "readability", "doses", "timed", "who")
@@ -92,7 +93,7 @@ class PumpRecords:
             system, _, parameter = record.partition(":")
             stock = values.get("stock", Typed("")).text
             batch = document.batch_in_use(stock) if stock in document.records("stock") else ""
-            name = shown_name(document.values(system), "Unnamed system")
+            name = shown_name(document.values(system), say("Unnamed system"))
             held = document.values(batch) if batch else {}
             yield Corrected(name, parameter, document.values(system), values, held, self.values())
 

@@ -14,6 +14,7 @@ from evenwater.screens.rounds import Duty
 from evenwater.session import Change, Document
 from evenwater.ui.pump_records import PumpRecords
 from evenwater.ui.records_pane import PUMPS, name_of
+from evenwater.wording import say_all
 
 # What decides how a pump wears: itself, its calibrations, and what it is asked to give.
 _DECIDES = ("pump", "calibration", "correction", "batch", "system")
@@ -68,7 +69,9 @@ class PumpWatch(QObject):
         calibrations = {record: self._document.values(record) for record in records.calibrations()}
         # Without a calibration and a head's hours nothing wears that anybody knows of.
         hours = pump_use.hours_per_day(records.uses(now)) if calibrations else 0.0
-        installed = Installed(pump, name_of(self._document, pump, PUMPS), records.values(), calibrations, hours)
+        installed = Installed(
+            pump, name_of(self._document, pump, say_all(PUMPS)), records.values(), calibrations, hours
+        )
         self._found[pump] = pump_duties.duties((installed,), now)
         if len(left) > 1:
             self._next.start()

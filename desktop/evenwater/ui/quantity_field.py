@@ -19,9 +19,10 @@ from evenwater.ui.choice import Combo
 from evenwater.ui.field_shell import FieldShell
 from evenwater.ui.line_entry import LineEntry
 from evenwater.ui.theme import set_role
+from evenwater.wording import marked, say
 
 _QUIET_MS = 900
-_NOT_CONVERTED = "Not converted: correct the number first, or relabel it."
+_NOT_CONVERTED = marked("Not converted: correct the number first, or relabel it.")
 
 
 class QuantityField(FieldShell):
@@ -63,6 +64,7 @@ class QuantityField(FieldShell):
         self.line.arrived.connect(self._arrive)
         self.line.left.connect(self._leave)
         self.line.menuWanted.connect(self._open_menu)
+        self.line.listWanted.connect(self._open_units)
         self.units.picked.connect(self._unit_picked)
         self.offerTaken.connect(self._take_offer)
         self._show_units()
@@ -107,6 +109,11 @@ class QuantityField(FieldShell):
         if source:
             self.set_help(source)
         self._judge()
+
+    def set_spoken_name(self, name: str) -> None:
+        """Be read by another name than the label's, where several fields on a sheet have the same label."""
+        self._name = name
+        self._show_units()
 
     def spoken_for(self) -> QWidget:
         """Return the line of text: it carries name and description."""
@@ -159,7 +166,7 @@ class QuantityField(FieldShell):
         converted = entry.converted(self._typed, self._field, unit, self._water)
         if converted is None:
             self._show_units()
-            self._tell(Message(_NOT_CONVERTED, offers=fitting))
+            self._tell(Message(say(_NOT_CONVERTED), offers=fitting))
             return
         if converted == self._typed:
             return
@@ -177,6 +184,11 @@ class QuantityField(FieldShell):
         self.committed.emit()
         assert self.line is not None
         self.line.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def _open_units(self) -> None:
+        """Open the list of units from the number, as a list opens itself."""
+        if self.units.isVisible() and self.units.isEnabled():
+            self.units.showPopup()
 
     def _open_menu(self, place: QPoint) -> None:
         assert self.line is not None
@@ -226,7 +238,7 @@ class QuantityField(FieldShell):
         if several:
             self.units.set_options(choices)
             self.units.set_current(unit)
-            self.units.setAccessibleName(f"Unit of {self._name}")
+            self.units.set_spoken(say("Unit of {quantity}", quantity=self._name))
         else:
             self._unit_label.setText(f"{shown} " if shown else "")
         self.line.setAccessibleName(f"{self._name}, {shown}" if shown else self._name)

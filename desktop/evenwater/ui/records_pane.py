@@ -10,7 +10,11 @@ from PySide6.QtWidgets import QAbstractItemView, QLabel, QListView, QPushButton,
 from evenwater.engine.quantities import Typed
 from evenwater.screens.names import shown_name
 from evenwater.session import Change, Document, RecordsChange
+from evenwater.ui.flow import FlowRow
+from evenwater.ui.name_list import NamePainter
+from evenwater.ui.plain_text import allow
 from evenwater.ui.theme import GRID, set_role
+from evenwater.wording import marked, say
 
 
 @dataclass(frozen=True)
@@ -26,9 +30,33 @@ class Listed:
     remove: str
 
 
-SYSTEMS = Listed("system", "Fish room", "Systems", "Unnamed system", "System", "&Add system", "Remove system")
-JUGS = Listed("stock", "Shelf", "Jugs", "Unnamed jug", "Jug", "&Add jug", "Remove jug")
-PUMPS = Listed("pump", "Pumps", "Pumps", "Unnamed pump", "Pump", "&Add pump", "Remove pump")
+SYSTEMS = Listed(
+    "system",
+    marked("Fish room"),
+    marked("Systems"),
+    marked("Unnamed system"),
+    marked("System"),
+    marked("Add system"),
+    marked("Remove system"),
+)
+JUGS = Listed(
+    "stock",
+    marked("Shelf"),
+    marked("Jugs"),
+    marked("Unnamed jug"),
+    marked("Jug"),
+    marked("Add jug"),
+    marked("Remove jug"),
+)
+PUMPS = Listed(
+    "pump",
+    marked("Pumps"),
+    marked("Pumps"),
+    marked("Unnamed pump"),
+    marked("Pump"),
+    marked("Add pump"),
+    marked("Remove pump"),
+)
 
 
 def name_of(document: Document, record_id: str, listed: Listed) -> str:
@@ -53,30 +81,33 @@ class RecordsPane(QWidget):
         self.list.setModel(self._model)
         self.list.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        # Two jugs may differ only at the end of their names.
-        self.list.setWordWrap(True)
-        self.list.setTextElideMode(Qt.TextElideMode.ElideNone)
+        self.list.setItemDelegate(NamePainter(self.list))
+        self.list.setMouseTracking(True)
+        self.list.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
         self.list.setResizeMode(QListView.ResizeMode.Adjust)
         self.list.setAccessibleName(listed.named)
         set_role(self.list, "nav")
         title.setBuddy(self.list)
-        self.add = QPushButton(listed.add, self)
-        self.remove = QPushButton(listed.remove, self)
-        for button in (self.add, self.remove):
+        # The object of both verbs is the title above them; in a row of three words the list would lose two names.
+        self.add, self.remove = QPushButton(say("&Add"), self), QPushButton(say("Remove"), self)
+        for button, what in ((self.add, listed.add), (self.remove, listed.remove)):
             set_role(button, "quiet")
             button.setAutoDefault(False)
+            button.setAccessibleName(what)
+            button.setToolTip(what)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 2 * GRID, 0, GRID)
         layout.setSpacing(GRID)
         title.setIndent(2 * GRID)
         layout.addWidget(title)
         layout.addWidget(self.list, 1)
-        feet = QVBoxLayout()
-        feet.setContentsMargins(GRID, 0, GRID, 0)
-        feet.setSpacing(0)
+        feet = FlowRow(0)
         feet.addWidget(self.add)
         feet.addWidget(self.remove)
-        layout.addLayout(feet)
+        row = QVBoxLayout()
+        row.setContentsMargins(GRID, 0, GRID, 0)
+        row.addLayout(feet)
+        layout.addLayout(row)
         self.add.clicked.connect(self._add)
         self.remove.clicked.connect(self._remove)
         self.list.selectionModel().currentChanged.connect(self._current_changed)
@@ -95,6 +126,10 @@ class RecordsPane(QWidget):
             index = self._model.index(self._ids.index(record_id))
             self.list.selectionModel().setCurrentIndex(index, QItemSelectionModel.SelectionFlag.ClearAndSelect)
 
+    def named(self) -> tuple[tuple[str, str], ...]:
+        """Return what is listed, each with its id and its name."""
+        return tuple(zip(self._ids, self._model.stringList(), strict=True))
+
     def _fill(self) -> None:
         before = self.current()
         ids = self._document.records(self._listed.kind)
@@ -103,7 +138,7 @@ class RecordsPane(QWidget):
         if names != self._model.stringList():
             self._model.setStringList(names)
         self._ids = ids
-        self.remove.setEnabled(bool(ids))
+        allow(self.remove, bool(ids), say("The list is empty."))
         if ids:
             self.choose(before if before in ids else ids[0])
         self.chosen.emit(self.current())

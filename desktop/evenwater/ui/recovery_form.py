@@ -8,18 +8,22 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QCheckBox, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from evenwater.engine.catalogue import Catalogue
-from evenwater.engine.quantities import Typed, significant
+from evenwater.engine.quantities import Typed
 from evenwater.screens import recovery_sheet, words
 from evenwater.screens.recovery_sheet import MOST_PER_DAY, NO, RAN_IN, YES
+from evenwater.screens.shown import significant
+from evenwater.screens.terms import capitalized, term
 from evenwater.screens.views import Message
 from evenwater.ui.choice import Choice
-from evenwater.ui.form_parts import COLUMNS, FieldPort, FormEdit, Step
+from evenwater.ui.form_parts import COLUMNS, FieldPort, FormEdit, Step, set_topic
 from evenwater.ui.quantity_field import QuantityField
 from evenwater.ui.theme import GRID, set_role
+from evenwater.wording import marked, say, say_all
 
-_SIGNS = {"signs.cloudy": "The water is cl&oudy", "signs.white_film": "There is a white fil&m"}
+_SIGNS = {"signs.cloudy": marked("The water is cl&oudy"), "signs.white_film": marked("There is a white fil&m")}
 _TARGET = "change.target"
 _MEASURED = "change.measured"
+_BEFORE_TEST = marked("empty before a test")
 
 
 class RecoveryForm(QWidget):
@@ -34,7 +38,7 @@ class RecoveryForm(QWidget):
         self._catalogue = catalogue
         self.fields: dict[str, QuantityField | Choice] = {}
         self.checks: dict[str, QCheckBox] = {}
-        self.whole = QPushButton("The &whole jug ran in", self)
+        self.whole = QPushButton(say("The &whole jug ran in"), self)
         self.whole.setAutoDefault(False)
         set_role(self.whole, "large")
         self.basis = QLabel(self)
@@ -48,18 +52,18 @@ class RecoveryForm(QWidget):
             layout.addWidget(step)
         layout.addStretch(1)
         for path, field in self.fields.items():
-            FieldPort(path, field).edited.connect(self.edited)
+            FieldPort(path, field, "recovery").edited.connect(self.edited)
             if isinstance(field, QuantityField):
                 field.committed.connect(self.committed)
         for check in self.checks.values():
             check.clicked.connect(self._checked)
 
     def _ran_in(self) -> Step:
-        step = Step(1, "What ran in", self)
+        step = Step(1, say("What ran in"), self)
         step.more.hide()
-        jug = Choice("Jug", step)
+        jug = Choice(say("Jug"), step)
         self.fields["additive"] = jug
-        self.fields["overdose.volume"] = ran_in = QuantityField("How much ran in", RAN_IN, words.sentence, step)
+        self.fields["overdose.volume"] = ran_in = QuantityField(say("How much ran in"), RAN_IN, words.sentence, step)
         step.cells.put(jug, COLUMNS)
         step.cells.put(ran_in)
         step.cells.put(self.whole)
@@ -67,40 +71,41 @@ class RecoveryForm(QWidget):
         return step
 
     def _too_high(self) -> Step:
-        step = Step(2, "What is too high", self)
+        step = Step(2, say("What is too high"), self)
         step.more.hide()
-        parameter = Choice("Value", step)
-        parameter.set_options(tuple((name, name.capitalize()) for name in self._catalogue.parameters))
+        parameter = Choice(say("Value"), step)
+        parameter.set_options(tuple((name, capitalized(name)) for name in self._catalogue.parameters))
         self.fields["change.parameter"] = parameter
         first = next(iter(self._catalogue.parameters.values()))
-        measured = QuantityField("Tested since", recovery_sheet.measured_field(first), words.sentence, step)
-        measured.set_help("empty before a test")
-        target = QuantityField("To come down to", recovery_sheet.measured_field(first), words.sentence, step)
+        measured = QuantityField(say("Tested since"), recovery_sheet.measured_field(first), words.sentence, step)
+        measured.set_help(say(_BEFORE_TEST))
+        target = QuantityField(say("To come down to"), recovery_sheet.measured_field(first), words.sentence, step)
         self.fields |= {_MEASURED: measured, _TARGET: target}
         for field in (parameter, measured, target):
             step.cells.put(field)
         return step
 
     def _seen(self) -> Step:
-        step = Step(3, "What is seen", self)
+        step = Step(3, say("What is seen"), self)
         step.more.hide()
-        for path, text in _SIGNS.items():
+        for path, text in say_all(_SIGNS).items():
             step.cells.put(self._check(path, text, step))
         return step
 
     def _exchanged(self) -> Step:
-        step = Step(4, "What can be done", self)
-        most = QuantityField("Exchanged in a day at most", MOST_PER_DAY, words.sentence, step)
-        most.set_help("never more than half of the tank")
+        step = Step(4, say("What can be done"), self)
+        most = QuantityField(say("Exchanged in a day at most"), MOST_PER_DAY, words.sentence, step)
+        most.set_help(say("never more than half of the tank"))
         self.fields["exchange.most_per_day"] = most
         step.cells.put(most, COLUMNS)
         for name in self._catalogue.parameters:
-            step.extra.put(self._check(f"hold.{name}", f"Hold {name} too", step))
+            step.extra.put(self._check(f"hold.{name}", say("Hold {name} too", name=term(name)), step))
         return step
 
     def _check(self, path: str, text: str, step: Step) -> QCheckBox:
         check = QCheckBox(text, step)
         check.setProperty("path", path)
+        set_topic(check, path, "recovery")
         check.setAccessibleName(text.replace("&", ""))
         self.checks[path] = check
         return check
@@ -114,7 +119,7 @@ class RecoveryForm(QWidget):
         """Offer these jugs (id, name)."""
         jug = self.fields["additive"]
         assert isinstance(jug, Choice)
-        jug.set_options((("none", "None: a test shows it"), *jugs))
+        jug.set_options((("none", say("None: a test shows it")), *jugs))
 
     def set_values(self, values: Mapping[str, Typed], parameter: str) -> None:
         """Show values by path; the fields of the reading and the target follow the parameter."""
@@ -125,8 +130,12 @@ class RecoveryForm(QWidget):
             if p is not None:
                 field.set_field(recovery_sheet.measured_field(p))
             field.setEnabled(p is not None)
+            if p is None:
+                field.set_help(say("Choose first what is too high."))
+            elif path == _MEASURED:
+                field.set_help(say(_BEFORE_TEST))
             if path == _TARGET and p is not None:
-                field.set_derived(significant(p.range_kept[1], 4), "usually kept")
+                field.set_derived(significant(p.range_kept[1], 4), say("usually kept"))
         for path, field in self.fields.items():
             typed = values.get(path, Typed(""))
             if isinstance(field, Choice):

@@ -4,8 +4,6 @@ from __future__ import annotations
 
 from PySide6.QtCore import QRectF, Qt, Signal
 from PySide6.QtGui import (
-    QAccessible,
-    QAccessibleEvent,
     QColor,
     QFontMetricsF,
     QPainter,
@@ -18,9 +16,11 @@ from PySide6.QtWidgets import QBoxLayout, QGridLayout, QHBoxLayout, QLabel, QPus
 from evenwater.screens import recovery_sheet
 from evenwater.screens.recovery_sheet import ChoiceView
 from evenwater.screens.views import Message
+from evenwater.ui.announce import Announcer
 from evenwater.ui.answer_parts import MessageList
 from evenwater.ui.table import Table
 from evenwater.ui.theme import GRID, pixels, scaled, set_role, tokens_of
+from evenwater.wording import marked, say, say_all
 
 # The largest that fits; none of them is smaller than any other letter of the sheet.
 _STOP_POINTS = (26.0, 22.0, 19.0, 17.0)
@@ -30,16 +30,22 @@ _IN_FULL_FROM = 640
 _ACROSS = 500
 _FRAME = 4
 _CHOOSE = {
-    "hold": "&Hold only",
-    "exchange": "E&xchange",
-    "both": "&Both",
+    "hold": marked("&Hold only"),
+    "exchange": marked("E&xchange"),
+    "both": marked("&Both"),
 }
-_NARROW_HEADS = ("Value", "What each choice does")
-_LEGEND = (
-    "Of each value: its end, in brackets the lowest and highest it comes to wherever in its interval the net volume lies, and the most it "
-    "moves in 24\u00a0hours."
+_NARROW_HEADS = (marked("Value"), marked("What each choice does"))
+_LEGEND = marked(
+    "Of each value: its end, in brackets the lowest and highest it comes to wherever in its interval the net volume lies, and the most it moves in 24\u00a0hours."
 )
-_HEADS = ("Value", "Now", "Hold only", "Exchange", "Both", "May move in 24\u00a0h")
+_HEADS = (
+    marked("Value"),
+    marked("Now"),
+    marked("Hold only"),
+    marked("Exchange"),
+    marked("Both"),
+    marked("May move in 24\u00a0h"),
+)
 
 
 class StopList(QWidget):
@@ -71,7 +77,7 @@ class StopList(QWidget):
         self._points = 0.0
         self._fit(0)
         self.setAccessibleName(
-            "First, in this order: " + " ".join(f"{n}. {full}" for n, (_, full) in enumerate(said, 1))
+            say("First, in this order: ") + " ".join(f"{n}. {full}" for n, (_, full) in enumerate(said, 1))
         )
 
     def _label(self, text: str, role: str) -> QLabel:
@@ -104,7 +110,7 @@ class StopList(QWidget):
 
     def announce(self) -> None:
         """Let a screen reader say the list at once."""
-        QAccessible.updateAccessibility(QAccessibleEvent(self, QAccessible.Event.Alert))
+        Announcer.of(self).say(self.accessibleName(), urgent=True)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint the heaviest frame of the sheet."""
@@ -126,9 +132,9 @@ class ChoicePanel(QWidget):
         self.title, self.state, self.takes, self.tests = (self._line() for _ in range(4))
         set_role(self.title, "title")
         self.reasons = MessageList(self, sign="stop")
-        self.choose = QPushButton(_CHOOSE[name], self)
+        self.choose = QPushButton(say_all(_CHOOSE[name]), self)
         self.choose.setCheckable(True)
-        self.choose.setAccessibleName(f"Choose: {_CHOOSE[name].replace('&', '')}")
+        self.choose.setAccessibleName(say("Choose: {choose}", choose=say_all(_CHOOSE[name]).replace("&", "")))
         self.choose.setAutoDefault(False)
         set_role(self.choose, "large")
         column = QVBoxLayout(self)
@@ -158,7 +164,7 @@ class ChoicePanel(QWidget):
         self.reasons.set_messages(tuple(Message(text) for text in view.reasons))
         self.choose.setEnabled(view.proposed)
         self.choose.setChecked(chosen and view.proposed)
-        self.choose.setText(_CHOOSE[self._name] + (", chosen" if self.choose.isChecked() else ""))
+        self.choose.setText(say_all(_CHOOSE[self._name]) + (say(", chosen") if self.choose.isChecked() else ""))
         set_role(self.choose, "main" if self.choose.isChecked() else "large")
         self.choose.setAccessibleDescription(f"{view.title}: {view.state}. {view.takes}")
 
@@ -180,12 +186,12 @@ class Choices(QWidget):
         for panel in self.panels.values():
             row.addWidget(panel, 1)
             panel.chosen.connect(self.chosen)
-        self.table = Table(self, _HEADS, (2, 2, 4, 4, 4, 2))
-        self.narrow = Table(self, _NARROW_HEADS, (2, 5))
+        self.table = Table(self, say_all(_HEADS), (2, 2, 4, 4, 4, 2))
+        self.narrow = Table(self, say_all(_NARROW_HEADS), (2, 5))
         for table in (self.table, self.narrow):
-            table.setAccessibleName("What each choice does to every value")
+            table.setAccessibleName(say("What each choice does to every value"))
         self._across = True
-        self._legend = QLabel(_LEGEND, self)
+        self._legend = QLabel(say(_LEGEND), self)
         self._legend.setWordWrap(True)
         set_role(self._legend, "caption")
         column = QVBoxLayout(self)
@@ -219,8 +225,8 @@ class Choices(QWidget):
 def _in_two(line: tuple[str, ...]) -> tuple[str, str]:
     """Return a line of six columns in two, for a narrow place."""
     value, now, *cells, most = line
-    told = (f"{head}: {cell.replace(chr(10), ', ')}" for head, cell in zip(_HEADS[2:5], cells, strict=True))
-    return value, "\n".join((f"now {now}, may move {most}", *told))
+    told = (f"{head}: {cell.replace(chr(10), ', ')}" for head, cell in zip(say_all(_HEADS[2:5]), cells, strict=True))
+    return value, "\n".join((say("now {now}, may move {most}", now=now, most=most), *told))
 
 
 def _cells(choices: tuple[ChoiceView, ...]) -> tuple[tuple[str, ...], ...]:
@@ -236,7 +242,16 @@ def _cells(choices: tuple[ChoiceView, ...]) -> tuple[tuple[str, ...], ...]:
                 cells.append("--")
                 continue
             own = "" if row.moves_in == row.unit else f"\u00a0{row.moves_in}"
-            cells.append(f"{row.end} ({row.low} to {row.high})\nmoves {row.moves}{own}")
+            cells.append(
+                say(
+                    "{end} ({low} to {high})\nmoves {moves}{own}",
+                    end=row.end,
+                    low=row.low,
+                    high=row.high,
+                    moves=row.moves,
+                    own=own,
+                )
+            )
         most = known.most if known.moves_in == known.unit else f"{known.most}\u00a0{known.moves_in}"
         lines.append((f"{parameter}\n{known.unit}", known.now, *cells, most))
     return tuple(lines)

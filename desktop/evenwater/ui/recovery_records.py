@@ -16,6 +16,7 @@ from evenwater.screens.when import instant_of
 from evenwater.session import Document, Entry
 from evenwater.ui.learning import Learning
 from evenwater.ui.records_pane import JUGS, name_of
+from evenwater.wording import say, say_all
 
 _LONG_AGO = datetime(1970, 1, 1, tzinfo=UTC)
 # The field of the record that each path of a question belongs to.
@@ -57,7 +58,7 @@ class RecoveryRecords:
         used = [self._document.value(f"{self.system}:{name}", "stock").text for name in self._catalogue.parameters]
         stocks = self._document.records("stock")
         order = dict.fromkeys((*(stock for stock in used if stock in stocks), *stocks))
-        return tuple((stock, name_of(self._document, stock, JUGS)) for stock in order)
+        return tuple((stock, name_of(self._document, stock, say_all(JUGS))) for stock in order)
 
     def by_path(self) -> dict[str, Typed]:
         """Return all values by the path of their field."""
@@ -112,19 +113,23 @@ class RecoveryRecords:
         """Return what ran in if all of the jug did, and what that rests on; None with the reason where nobody knows."""
         stock, document = self.stock, self._document
         if not stock:
-            return None, "Choose the jug that ran in first."
+            return None, say("Choose the jug that ran in first.")
         batch = document.values(document.batch_in_use(stock)) if document.batch_in_use(stock) else {}
         levels = [jug_levels.level_of(record, document.values(record)) for record in document.owned("level", stock)]
         begin = jug_levels.begin(batch, filter(None, levels), present())
         if begin is None:
-            return None, "Nobody wrote down what is in this jug. Type in how much ran in."
+            return None, say("Nobody wrote down what is in this jug. Type in how much ran in.")
         given = 0.0
         for system in document.records("system"):
             _, ml = document.log.columns(system, stock, "dose", begin.at)
             given += float(ml.sum())
         left = max(begin.ml - given, 0.0)
-        what = "its level as last read" if begin.read else "what was made up"
-        said = f"{about(left)} is {what}, less the doses logged since. Doses nobody logged are not taken off."
+        what = say("its level as last read") if begin.read else say("what was made up")
+        said = say(
+            "{left} is {what}, less the doses logged since. Doses nobody logged are not taken off.",
+            left=about(left),
+            what=what,
+        )
         return Typed(f"{left:.6g}", "mL"), said
 
     def edit(self, path: str, typed: Typed, initiator: object) -> None:
@@ -146,7 +151,7 @@ class RecoveryRecords:
     # The note in the log
 
     def note(self, said: str, now: datetime) -> Entry:
-        """Return the note of the emergency; its id is that of its words on this day, so that noting it twice is noting it once."""
+        """Return the note of the emergency; its id is that of its figures on this day, so that noting it twice is noting it once."""
         stock = self.stock
         batch = self._document.values(self._document.batch_in_use(stock)) if stock else {}
         ran_in = self.values().get("ran_in", Typed(""))
@@ -154,9 +159,14 @@ class RecoveryRecords:
         what = ""
         if stock and ran_in.text.strip():
             amount = f"{ran_in.text.strip()} {ran_in.unit}".strip()
-            what = (
-                f"{amount} ran in from {name_of(self._document, stock, JUGS)}{f' ({contents})' if contents else ''}. "
+            what = say(
+                "{amount} ran in from {document}{contents}. ",
+                amount=amount,
+                document=name_of(self._document, stock, say_all(JUGS)),
+                contents=f" ({contents})" if contents else "",
             )
-        text = f"Emergency, found {date_words(now)}. {what}{said}"
-        made = uuid.uuid5(uuid.NAMESPACE_OID, f"{self.system} {now.date()} {text}").hex
+        text = say("Emergency, found {date_words}. {what}{said}", date_words=date_words(now), what=what, said=said)
+        # Of what was typed, not of the words: those are in the language of the moment.
+        figures = [sorted(each.items()) for each in (self.values(), self._document.values(self.system), batch)]
+        made = uuid.uuid5(uuid.NAMESPACE_OID, f"{self.system} {now.date()} {stock} {figures!r}").hex
         return Entry(id=made, system_id=self.system, kind="note", subject="", at=now, fields={"text": Typed(text)})

@@ -11,6 +11,7 @@ from evenwater.engine.quantities import Typed
 from evenwater.screens import correct, emergency_card, recovery_sheet
 from evenwater.screens.local_zone import present
 from evenwater.screens.recovery_sheet import Recovered, RecoveryView
+from evenwater.screens.terms import inside
 from evenwater.screens.views import Message
 from evenwater.session import Change, Document, RecordsChange
 from evenwater.ui.answer_parts import MessageList, Sentence
@@ -20,18 +21,20 @@ from evenwater.ui.flow import FlowRow
 from evenwater.ui.form_column import Column, FormColumn
 from evenwater.ui.form_parts import FormEdit
 from evenwater.ui.learning import Learning
+from evenwater.ui.plain_text import allow
 from evenwater.ui.plans import Plans
 from evenwater.ui.recovery_form import RecoveryForm
 from evenwater.ui.recovery_panels import Choices, StopList
 from evenwater.ui.recovery_records import RecoveryRecords
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.theme import GRID, pixels, set_role
+from evenwater.wording import marked, say
 
-NOTHING = "Say at the left what ran in, or what is too high. The list above holds before any figure is known."
-CHOOSE = "Choose a way: then it stands here day by day, and on the emergency card."
+NOTHING = marked("Say at the left what ran in, or what is too high. The list above holds before any figure is known.")
+CHOOSE = marked("Choose a way: then it stands here day by day, and on the emergency card.")
 # The choices take a tenth of a second: they are reckoned when the keeper pauses.
 _PAUSE_MS = 120
-_NOTE = "&Note it in the log"
+_NOTE = marked("&Note it in the log")
 _MORE_FOR_CHOICES = 240
 
 
@@ -51,7 +54,7 @@ class RecoverySheet(QWidget):
         self.form = RecoveryForm(catalogue, self)
         self.stop = StopList(self)
         self.page_actions = EmergencyActions(Dialogs(self), self)
-        self.note = QPushButton(_NOTE, self)
+        self.note = QPushButton(say(_NOTE), self)
         self.note.setAutoDefault(False)
         set_role(self.note, "main")
         self._handling = Sentence(self, sign="stop")
@@ -185,7 +188,7 @@ class RecoverySheet(QWidget):
         beside = {m.path: m for m in reversed(view.messages) if m.path in self.form.fields and m.code != "missing"}
         self.form.set_messages(beside)
         empty = view.state == "empty" and not view.messages
-        self.headline.setText(NOTHING if empty else view.headline)
+        self.headline.setText(say(NOTHING) if empty else view.headline)
         self.headline.setVisible(empty or bool(view.headline))
         self.messages.set_messages(view.messages, "stop" if view.state == "refused" else "")
         self.dangers.set_messages(tuple(Message(text) for text in view.dangers))
@@ -195,7 +198,7 @@ class RecoverySheet(QWidget):
         self._held.setVisible(bool(view.held))
         self.choices.show_choices(view.choices, chosen)
         way = next((each for each in view.choices if each.name == chosen and each.proposed), None)
-        self._days.setText(CHOOSE if way is None else "\n".join((way.takes, *way.lines)))
+        self._days.setText(say(CHOOSE) if way is None else "\n".join((way.takes, *way.lines)))
         self._days.setVisible(answer is not None)
         self.notes.set_messages(tuple(Message(text) for text in view.notes))
         named = self.records.text("parameter") or ("" if answer is None else answer.question.parameter.name)
@@ -247,14 +250,19 @@ class RecoverySheet(QWidget):
         """Return what is noted of the emergency besides what ran in."""
         view = self.found.view
         way = next((v for v in view.choices if v.name == self.records.text("chosen") and v.proposed), None)
-        chosen = "No way down was chosen yet." if way is None else f"Chosen: {way.title.lower()}. {way.takes}"
+        chosen = (
+            say("No way down was chosen yet.")
+            if way is None
+            else say("Chosen: {title}. {takes}", title=inside(way.title), takes=way.takes)
+        )
         return f"{view.headline} {chosen}"
 
     def _show_noted(self) -> None:
         there = self.found.answer is not None
         noted = there and self._document.log.entry(self.records.note(self._said(), present()).id) is not None
-        self.note.setEnabled(there and not noted)
-        self.note.setText("Noted in the log" if noted else _NOTE)
+        why_not = say("It is in the log already.") if noted else say("There is no answer yet.")
+        allow(self.note, there and not noted, why_not)
+        self.note.setText(say("Noted in the log") if noted else say(_NOTE))
 
     def _note(self) -> None:
         if self.found.answer is None or self.waiting():
@@ -262,7 +270,7 @@ class RecoverySheet(QWidget):
         entry = self.records.note(self._said(), present())
         self.note.setEnabled(False)
         if self._document.log.log([entry], self):
-            self.header.tell("The emergency is noted in the log. Undo takes it out again.")
+            self.header.tell(say("The emergency is noted in the log. Undo takes it out again."))
         self._show_noted()
 
     # What others changed

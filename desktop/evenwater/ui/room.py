@@ -2,18 +2,24 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from typing import TYPE_CHECKING, cast
 
-from PySide6.QtCore import Slot
-from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtCore import Qt, Signal, Slot
+from PySide6.QtGui import QPalette, QResizeEvent
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QPushButton, QStackedWidget, QToolButton, QVBoxLayout, QWidget
 
 from evenwater.engine.catalogue import Catalogue
 from evenwater.session import Document
+from evenwater.ui.flow import FlowRow
+from evenwater.ui.help_button import HelpButton
+from evenwater.ui.icons import put_sign
 from evenwater.ui.painted import Painted
+from evenwater.ui.reading_order import step
 from evenwater.ui.records_pane import JUGS as JUG_RECORDS
 from evenwater.ui.records_pane import PUMPS as PUMP_RECORDS
 from evenwater.ui.records_pane import SYSTEMS, RecordsPane
+from evenwater.ui.room_keys import RoomKeys
 from evenwater.ui.sheet_list import (
     CORRECT,
     EXCHANGE,
@@ -29,21 +35,39 @@ from evenwater.ui.sheet_list import (
 )
 from evenwater.ui.sheet_maker import OF_SYSTEM, SheetMaker
 from evenwater.ui.theme import GRID, pixels, set_role
+from evenwater.wording import say, say_all
 
 if TYPE_CHECKING:
     from evenwater.screens.rounds import Duty
     from evenwater.ui.backups_window import BackupsWindow
     from evenwater.ui.sheet_maker import OfSystem, Sheet
 
-_PANE_WIDTH = 18 * GRID
+_PANE_WIDTH = 19 * GRID
 _ROOMY_WIDTH = 1180
+
+
+@dataclass(frozen=True)
+class Place:
+    """Where somebody works in the room: the sheet's number, what is chosen in the lists, the value on the Correct sheet, the field."""
+
+    sheet: int
+    system: str
+    jug: str
+    pump: str
+    parameter: str
+    field: tuple[str, str] = ("", "")
 
 
 class Room(SheetMaker):
     """Puts the parts beside each other; a sheet shows the record that is chosen in the list below the sheets' names.
 
-    A sheet is made when it is first wanted: most of an evening is spent on two or three of them.
+    A sheet is made when it is first wanted: most of an evening is spent on two or three of them. ``settingsWanted`` asks for the settings,
+    ``helpWanted`` for "glossary" or "guide", ``serverWanted`` for a log on a server.
     """
+
+    settingsWanted = Signal()
+    helpWanted = Signal(str)
+    serverWanted = Signal()
 
     def __init__(self, document: Document, catalogue: Catalogue, parent: QWidget | None = None) -> None:
         """Make the lists and the first sheet."""
@@ -52,9 +76,9 @@ class Room(SheetMaker):
         self._narrow = False
         self.sheets = SheetList(self)
         self._panes = QStackedWidget(self)
-        self.systems = RecordsPane(document, SYSTEMS, self._panes)
-        self.jugs = RecordsPane(document, JUG_RECORDS, self._panes)
-        self.pumps_pane = RecordsPane(document, PUMP_RECORDS, self._panes)
+        self.systems = RecordsPane(document, say_all(SYSTEMS), self._panes)
+        self.jugs = RecordsPane(document, say_all(JUG_RECORDS), self._panes)
+        self.pumps_pane = RecordsPane(document, say_all(PUMP_RECORDS), self._panes)
         for pane in (self.systems, self.jugs, self.pumps_pane):
             self._panes.addWidget(pane)
         self.backups: BackupsWindow | None = None
@@ -71,6 +95,7 @@ class Room(SheetMaker):
         layout.setSpacing(0)
         layout.addWidget(self.side)
         layout.addWidget(self._shown, 1)
+        self.keys = RoomKeys(self)
         self.sheets.sheetChosen.connect(self.show_sheet)
         self.systems.chosen.connect(self._choose_system)
         self.jugs.chosen.connect(self._choose_jug)
@@ -99,14 +124,34 @@ class Room(SheetMaker):
         """Return the list of what a sheet is about."""
         return {STOCKS: self.jugs, JUGS: self.jugs, PUMPS: self.pumps_pane}.get(name, self.systems)
 
-    def _foot(self) -> QHBoxLayout:
-        self.copies = QPushButton("Bac&kups", self.side)
+    def focusNextPrevChild(self, next: bool) -> bool:  # noqa: A002  (Qt's own name)
+        """Go with Tab through what is shown as it is read."""
+        return step(self, forward=next)
+
+    def of_what(self) -> RecordsPane:
+        """Return the list of what the sheet that is shown is about."""
+        return self._pane(self.shown())
+
+    def _foot(self) -> QVBoxLayout:
+        self.copies, self.settings = QPushButton(say("Bac&kups"), self.side), QToolButton(self.side)
+        self.copies.setAccessibleName(say("Show the backups"))
         set_role(self.copies, "quiet")
         self.copies.setAutoDefault(False)
+        set_role(self.settings, "bare")
+        put_sign(self.settings, "settings", QPalette.ColorRole.Highlight)
+        self.settings.setAccessibleName(say("Show the settings"))
+        self.settings.setToolTip(say("Settings: colours and letters (Ctrl and comma)"))
+        self.settings.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        self.help = HelpButton(self.side)
+        row = FlowRow(0)
+        for button in (self.copies, self.settings, self.help):
+            row.addWidget(button)
+        self.help.wanted.connect(self.helpWanted)
         self.copies.clicked.connect(self.show_backups)
-        foot = QHBoxLayout()
-        foot.setContentsMargins(GRID, 0, GRID, GRID)
-        foot.addWidget(self.copies)
+        self.settings.clicked.connect(self.settingsWanted)
+        foot = QVBoxLayout()
+        foot.setContentsMargins(GRID, 0, 0, GRID)
+        foot.addLayout(row)
         return foot
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -122,9 +167,25 @@ class Room(SheetMaker):
             sheet.header.systems.setChecked(False)
         self.side.setVisible(not narrow)
 
-    def start(self) -> None:
-        """Show the first system; what is not on its sheet at once waits until that is painted."""
+    def place(self) -> Place:
+        """Return where somebody works, so that a room that is made anew can begin there."""
+        held = QApplication.focusWidget()
+        inside = held is not None and self.isAncestorOf(held)
+        field = (type(held).__name__, held.accessibleName()) if inside and held is not None else ("", "")
+        number = SHEETS.index(self.shown() or CORRECT)
+        system, jug, pump = (pane.current() for pane in (self.systems, self.jugs, self.pumps_pane))
+        return Place(number, system, jug, pump, self.sheet.records.parameter, field)
+
+    def busy(self) -> bool:
+        """Return whether a spreadsheet is being read or written, which must not be taken away under somebody's hands."""
+        return LOG in self._made and self.log.transfer.busy()
+
+    def start(self, place: Place | None = None) -> None:
+        """Show the first system, or go where somebody worked; what is not on its sheet at once waits until that is painted."""
         self.learning.rest()
+        if place is not None:
+            for pane, chosen in ((self.systems, place.system), (self.jugs, place.jug), (self.pumps_pane, place.pump)):
+                pane.choose(chosen)
         self.show_sheet(SHEETS.index(CORRECT))
         self.sheet.show_system(self.systems.current())
         self.sheet.focus_first()
@@ -134,6 +195,18 @@ class Room(SheetMaker):
         # The ramp is painted last.
         last = self.sheet if picture is None or self.sheet.chart.isHidden() else picture.view.viewport()
         Painted(last, self).once.connect(self.learning.wake)
+        if place is not None:
+            self._go_to(place)
+
+    def _go_to(self, place: Place) -> None:
+        """Show the sheet where somebody worked, with the focus where it was."""
+        self.sheet.show_parameter(place.parameter)
+        self.sheets.choose(place.sheet)
+        kind, name = place.field
+        for widget in self.findChildren(QWidget):
+            if name and type(widget).__name__ == kind and widget.accessibleName() == name and widget.isVisible():
+                widget.setFocus()
+                return
 
     def settle(self) -> None:
         """End what is being typed, before the window closes."""
@@ -153,6 +226,7 @@ class Room(SheetMaker):
             from evenwater.ui.backups_window import BackupsWindow
 
             self.backups = BackupsWindow(self._document, self)
+            self.backups.serverWanted.connect(self.serverWanted)
         self.backups.show()
         self.backups.raise_()
         self.backups.activateWindow()

@@ -16,8 +16,9 @@ from evenwater.screens.round_page import RoundPage
 from evenwater.screens.rounds import Duty, Room
 from evenwater.ui.dialogs import Dialogs
 from evenwater.ui.page_actions import PageActions
+from evenwater.wording import marked, say, say_all, say_many
 
-_WORDS = ("&Print round sheet", "Save round sheet as P&DF", "&Look at round sheet")
+_WORDS = (marked("&Print round sheet"), marked("Save round sheet as P&DF"), marked("&Look at round sheet"))
 # How long [s] the window is held at a time while a file is made.
 _SLICE_S = 0.012
 
@@ -27,7 +28,7 @@ class RoundActions(PageActions):
 
     def __init__(self, catalogue: Catalogue, dialogs: Dialogs, owner: QWidget) -> None:
         """Make the buttons over ``owner``."""
-        super().__init__("round sheet", _WORDS, dialogs, owner)
+        super().__init__(marked("round sheet"), say_all(_WORDS), dialogs, owner)
         self._catalogue = catalogue
         self._room: Room | None = None
         self._duties: tuple[Duty, ...] = ()
@@ -38,8 +39,8 @@ class RoundActions(PageActions):
         self._slice.setSingleShot(True)
         self._slice.setInterval(0)
         self._slice.timeout.connect(self._write_on)
-        self.remind = QPushButton("Save &reminders", owner)
-        self.remind.setToolTip("For any calendar program, as an iCalendar file. Save them again after a change.")
+        self.remind = QPushButton(say("Save &reminders"), owner)
+        self.remind.setToolTip(say("For any calendar program, as an iCalendar file. Save them again after a change."))
         self._dress(self.remind)
         self.buttons = (*self.buttons, self.remind)
         self.remind.clicked.connect(self._remind)
@@ -51,8 +52,7 @@ class RoundActions(PageActions):
             self.changed(there=True)
             return
         # What is looked at stays while the room is gone through again.
-        for button in self.buttons:
-            button.setEnabled(False)
+        self.halt()
 
     def page(self) -> RoundPage | None:
         """Return the round sheet of what is shown, or None while not all of the room was looked at."""
@@ -62,7 +62,9 @@ class RoundActions(PageActions):
 
     def file_name(self) -> str:
         """Return what the file of the round sheet is called at first."""
-        return "round sheet.pdf" if self._now is None else f"round sheet {self._now:%Y-%m-%d}.pdf"
+        return (
+            say("round sheet.pdf") if self._now is None else say("round sheet {date}.pdf", date=f"{self._now:%Y-%m-%d}")
+        )
 
     def write_reminders(self, path: Path) -> None:
         """Write the reminders to a calendar file, whole or not at all, between the window's own work."""
@@ -88,11 +90,13 @@ class RoundActions(PageActions):
         file = QSaveFile(str(self._file))
         data = bytes(self._data)
         if not file.open(QIODevice.OpenModeFlag.WriteOnly) or file.write(data) != len(data) or not file.commit():
-            self.told.emit("The reminders could not be written there. Choose another folder.")
+            self.told.emit(say("The reminders could not be written there. Choose another folder."))
             return
-        said = "1 reminder" if self._count == 1 else f"{self._count} reminders"
-        self.told.emit(f"{said} saved as {self._file.name}. Open the file with your calendar.")
+        said = say_many("1 reminder", "{n} reminders", self._count)
+        self.told.emit(
+            say("{said} saved as {file}. Open the file with your calendar.", said=said, file=self._file.name)
+        )
 
     def _remind(self) -> None:
         if self._now is not None:
-            self._dialogs.save_calendar(f"reminders {self._now:%Y-%m-%d}.ics", self.write_reminders)
+            self._dialogs.save_calendar(say("reminders {date}.ics", date=f"{self._now:%Y-%m-%d}"), self.write_reminders)

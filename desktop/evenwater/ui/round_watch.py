@@ -22,6 +22,7 @@ from evenwater.ui.plans import Plans
 from evenwater.ui.records_pane import JUGS, SYSTEMS, name_of
 from evenwater.ui.upkeep_records import UpkeepRecords
 from evenwater.ui.void_cards import jug_of, of_pump
+from evenwater.wording import say, say_all
 
 # How long [s] the window is held at a time: a key pressed meanwhile is still answered at once.
 _SLICE_S = 0.012
@@ -97,7 +98,7 @@ class RoundWatch(QObject):
     def room(self) -> rounds.Room:
         """Return the room as far as it was looked at; without the plans that are followed."""
         document = self._document
-        systems = {s: name_of(document, s, SYSTEMS) for s in document.records("system")}
+        systems = {s: name_of(document, s, say_all(SYSTEMS)) for s in document.records("system")}
         seen = [self._seen[s] for s in systems if s in self._seen]
         # With what one system takes still unknown, each jug would seem to last longer than it does.
         known = all(system in self._rates for system in systems)
@@ -232,7 +233,7 @@ class RoundWatch(QObject):
         stock = jug_of(self._document, card)
         batch = self._document.batch_in_use(stock)
         if not batch:
-            return "Its jug is empty or gone." if stock else of_pump(self._document, card)
+            return say("Its jug is empty or gone.") if stock else of_pump(self._document, card)
         values = self._document.values(batch)
         key = card.plan_id, repr(values)
         if key not in self._outdated:
@@ -271,7 +272,7 @@ class RoundWatch(QObject):
     def _jug(self, stock: str, seen: list[_Seen], known: bool) -> rounds.Contents:
         batch = self._batch(stock)
         begin = self._begin(stock, batch)
-        jug = rounds.Contents(stock, name_of(self._document, stock, JUGS), instant(_text(batch, "use_by")))
+        jug = rounds.Contents(stock, name_of(self._document, stock, say_all(JUGS)), instant(_text(batch, "use_by")))
         if not known or begin is None:
             return jug
         return rounds_jugs.filled(

@@ -23,6 +23,7 @@ from evenwater.ui.round_actions import RoundActions
 from evenwater.ui.round_watch import RoundWatch
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.theme import GRID, set_role
+from evenwater.wording import say
 
 _REFRESH_MS = 60_000
 _SOON_MS = 30
@@ -45,7 +46,7 @@ class RoundsSheet(QWidget):
         self.watch = RoundWatch(document, catalogue, learning, plans, self)
         self.pumps = PumpWatch(document, catalogue, self)
         self.duties: tuple[Duty, ...] = ()
-        self.header = SheetHeader(document, self, "The fish room")
+        self.header = SheetHeader(document, self, say("The fish room"))
         self._said = QLabel(self)
         set_role(self._said, "second")
         self.list = DutyList(self)
@@ -117,12 +118,16 @@ class RoundsSheet(QWidget):
     def _show(self) -> None:
         unread, unplanned = self.watch.left()
         if unread:
-            self._say(f"Looking at the log of {unread} more systems.", self.duties)
+            self._say(say("Looking at the log of {unread} more systems.", unread=unread), self.duties)
             return
         now = present()
         room = replace(self.watch.room(), plans=self._plans(), at_pumps=self.pumps.duties())
         self.duties = rounds.duties(room, self._catalogue, now)
-        more = f" Reckoning what {unplanned} more systems take from the jugs." if unplanned else ""
+        more = (
+            say(" Reckoning what {unplanned} more systems take from the jugs.", unplanned=unplanned)
+            if unplanned
+            else ""
+        )
         self._say(f"{rounds.headline(self.duties)}{more}", self.duties)
         self.actions_row.set_room(None if unplanned else room, self.duties, now)
 
@@ -136,7 +141,7 @@ class RoundsSheet(QWidget):
         for plan in self._followed.live():
             judged = self._followed.judged(plan, now)
             if judged is None:
-                why = "It was kept by another version. End it, then plan again from a fresh reading."
+                why = say("It was kept by another version. End it, then plan again from a fresh reading.")
                 about = rounds.Followed(
                     plan.plan_id, plan.system_id, plan.parameter, "unreadable", why, None, plan.started, None
                 )

@@ -7,8 +7,21 @@ from PySide6.QtGui import QAction, QKeySequence
 from PySide6.QtWidgets import QAbstractItemView, QListView, QWidget
 
 from evenwater.ui.theme import set_role
+from evenwater.wording import marked, say, say_all
 
-SHEETS = ("Rounds", "Correct", "Upkeep", "Exchange", "Foods", "Timetable", "Pumps", "Jugs", "Stocks", "Log", "Recovery")
+SHEETS = (
+    marked("Rounds"),
+    marked("Correct"),
+    marked("Upkeep"),
+    marked("Exchange"),
+    marked("Foods"),
+    marked("Timetable"),
+    marked("Pumps"),
+    marked("Jugs"),
+    marked("Stocks"),
+    marked("Log"),
+    marked("Recovery"),
+)
 ROUNDS, CORRECT, UPKEEP, EXCHANGE, FOODS, TIMETABLE, PUMPS, JUGS, STOCKS, LOG, RECOVERY = SHEETS
 
 
@@ -23,18 +36,18 @@ class SheetList(QListView):
     def __init__(self, parent: QWidget) -> None:
         """List the sheets."""
         super().__init__(parent)
-        self._model = QStringListModel(list(SHEETS), self)
+        self._model = QStringListModel(list(say_all(SHEETS)), self)
         self.setModel(self._model)
         self.setEditTriggers(QAbstractItemView.EditTrigger.NoEditTriggers)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setAccessibleName("Sheets")
+        self.setAccessibleName(say("Sheets"))
         set_role(self, "nav")
         self.selectionModel().currentChanged.connect(self._current_changed)
         for number in range(len(SHEETS)):
             action = QAction(self)
             action.setData(number)
-            action.setShortcut(QKeySequence(_key(number)))
+            action.setShortcut(QKeySequence(key_of(number)))
             action.setShortcutContext(Qt.ShortcutContext.WindowShortcut)
             action.triggered.connect(self._jump)
             parent.addAction(action)
@@ -59,6 +72,6 @@ class SheetList(QListView):
         self.sheetChosen.emit(current.row())
 
 
-def _key(number: int) -> str:
+def key_of(number: int) -> str:
     """Return the key of a sheet: the digits in the order of the keyboard, then the letter of the way out in an emergency."""
     return f"Ctrl+{(number + 1) % 10}" if number < 10 else "Ctrl+R"

@@ -75,6 +75,11 @@ class SheetMaker(QWidget):
         self._shown = QStackedWidget(self)
 
     @property
+    def catalogue(self) -> Catalogue:
+        """What the room can reckon with."""
+        return self._catalogue
+
+    @property
     def made(self) -> tuple[Sheet, ...]:
         """The sheets that are there."""
         return tuple(self._made.values())

@@ -13,6 +13,7 @@ from evenwater.engine.catalogue import Catalogue, Parameter
 from evenwater.engine.quantities import Typed
 from evenwater.screens import shelf, stock_sheet, words
 from evenwater.screens.entry import Field
+from evenwater.screens.terms import capitalized
 from evenwater.screens.views import Message
 from evenwater.ui.answer_parts import Sentence
 from evenwater.ui.choice import Choice
@@ -20,6 +21,7 @@ from evenwater.ui.form_parts import COLUMNS, FieldPort, Step
 from evenwater.ui.quantity_field import QuantityField
 from evenwater.ui.text_field import TextField
 from evenwater.ui.theme import GRID
+from evenwater.wording import say, say_all
 
 _LABEL = ("label_parameter", "label_dose", "label_water", "label_raises")
 _WANTED = ("wanted_dose", "wanted_water", "wanted_raises")
@@ -87,49 +89,49 @@ class StockForm(QWidget):
         return field
 
     def _jug(self) -> Step:
-        step = Step(1, "The jug", self)
-        self.again = step.button("New &batch")
-        self.remove = step.button("Remove batch")
-        step.cells.put(self._words("stock.name", "Name of the jug"), 2)
-        step.cells.put(self._quantity("batch.temperature", "Coolest it gets", fields.BATCH_TEMPERATURE))
+        step = Step(1, say("The jug"), self)
+        self.again = step.button(say("New &batch"))
+        self.remove = step.button(say("Remove batch"))
+        step.cells.put(self._words("stock.name", say("Name of the jug")), 2)
+        step.cells.put(self._quantity("batch.temperature", say("Coolest it gets"), fields.BATCH_TEMPERATURE))
         return step
 
     def _contents(self) -> Step:
-        step = Step(2, "What is in it", self)
+        step = Step(2, say("What is in it"), self)
         put = step.cells.put
-        contents = self._choice("batch.contents", "Contents")
+        contents = self._choice("batch.contents", say("Contents"))
         contents.set_options(shelf.contents_options(self._catalogue))
         put(contents, 2)
-        recipe = self._choice("batch.recipe", "Its strength")
-        recipe.set_options(stock_sheet.RECIPES)
+        recipe = self._choice("batch.recipe", say("Its strength"))
+        recipe.set_options(say_all(stock_sheet.RECIPES))
         put(recipe)
         self._cautions = Sentence(step, sign="stop")
         put(self._cautions, COLUMNS)
-        put(self._choice("batch.partner", "To match the jug"), 2)
-        put(self._quantity("batch.wanted_dose", "A dose of", replace(fields.LABEL_DOSE, path="wanted.dose")))
-        put(self._quantity("batch.wanted_water", "in water of", replace(fields.LABEL_WATER, path="wanted.water")))
+        put(self._choice("batch.partner", say("To match the jug")), 2)
+        put(self._quantity("batch.wanted_dose", say("A dose of"), replace(fields.LABEL_DOSE, path="wanted.dose")))
+        put(self._quantity("batch.wanted_water", say("in water of"), replace(fields.LABEL_WATER, path="wanted.water")))
         raises = replace(fields.label_raises(self._parameter), path="wanted.raises")
-        put(self._quantity("batch.wanted_raises", "is to raise it by", raises))
-        put(self._quantity("batch.dissolved", "Dissolved", fields.DISSOLVED))
+        put(self._quantity("batch.wanted_raises", say("is to raise it by"), raises))
+        put(self._quantity("batch.dissolved", say("Dissolved"), fields.DISSOLVED))
         also = replace(fields.DISSOLVED, path="additive.also.dissolved")
-        put(self._quantity("batch.also_dissolved", "And of the sulfate", also))
-        put(self._quantity("batch.made_up_to", "Made up to", fields.MADE_UP_TO))
-        put(self._quantity("batch.purity", "Purity", fields.PURITY))
+        put(self._quantity("batch.also_dissolved", say("And of the sulfate"), also))
+        put(self._quantity("batch.made_up_to", say("Made up to"), fields.MADE_UP_TO))
+        put(self._quantity("batch.purity", say("Purity"), fields.PURITY))
         also = replace(fields.PURITY, path="additive.also.purity")
-        put(self._quantity("batch.also_purity", "Purity of the sulfate", also))
-        raised = self._choice("batch.label_parameter", "It raises")
-        raised.set_options(tuple((name, name.capitalize()) for name in self._catalogue.parameters))
+        put(self._quantity("batch.also_purity", say("Purity of the sulfate"), also))
+        raised = self._choice("batch.label_parameter", say("It raises"))
+        raised.set_options(tuple((name, capitalized(name)) for name in self._catalogue.parameters))
         put(raised, COLUMNS)
-        put(self._quantity("batch.label_dose", "By its label, a dose of", fields.LABEL_DOSE))
-        put(self._quantity("batch.label_water", "in water of", fields.LABEL_WATER))
-        put(self._quantity("batch.label_raises", "raises by", fields.label_raises(self._parameter)))
+        put(self._quantity("batch.label_dose", say("By its label, a dose of"), fields.LABEL_DOSE))
+        put(self._quantity("batch.label_water", say("in water of"), fields.LABEL_WATER))
+        put(self._quantity("batch.label_raises", say("raises by"), fields.label_raises(self._parameter)))
         return step
 
     def _label(self) -> Step:
-        step = Step(3, "On its label", self)
-        step.cells.put(self._words("batch.mixed_on", "Mixed on", "like 2026-11-25"))
-        step.cells.put(self._words("batch.mixed_by", "Mixed by"))
-        step.cells.put(self._words("batch.use_by", "Use by", "like 2027-02-25"))
+        step = Step(3, say("On its label"), self)
+        step.cells.put(self._words("batch.mixed_on", say("Mixed on"), say("like 2026-11-25")))
+        step.cells.put(self._words("batch.mixed_by", say("Mixed by")))
+        step.cells.put(self._words("batch.use_by", say("Use by"), say("like 2027-02-25")))
         return step
 
     # Showing

@@ -8,9 +8,11 @@ from datetime import datetime
 from evenwater.engine.catalogue import Catalogue
 from evenwater.engine.quantities import Typed
 from evenwater.screens import shelf, stock_sheet
+from evenwater.screens.terms import term
 from evenwater.session import Card, Document
 from evenwater.ui.records_pane import JUGS, name_of
 from evenwater.ui.void_cards import jug_of
+from evenwater.wording import say, say_all
 
 _COPIED = (
     "chemical", "dissolved", "made_up_to", "purity", "also_chemical", "also_dissolved", "also_purity", "saturated",
@@ -51,7 +53,7 @@ class StockRecords:
 
     def name(self) -> str:
         """Return the name of the jug."""
-        return name_of(self._document, self.stock, JUGS)
+        return name_of(self._document, self.stock, say_all(JUGS))
 
     def partner(self) -> Mapping[str, Typed]:
         """Return the batch in the jug that this one is to match."""
@@ -62,7 +64,7 @@ class StockRecords:
     def partners(self) -> tuple[tuple[str, str], ...]:
         """Return the ids and names of the other jugs."""
         return tuple(
-            (stock, name_of(self._document, stock, JUGS))
+            (stock, name_of(self._document, stock, say_all(JUGS)))
             for stock in self._document.records("stock")
             if stock != self.stock
         )
@@ -124,7 +126,7 @@ class StockRecords:
         """Yield the cards in force for this jug that were made for another strength than the shown batch has (H12)."""
         for card in self._document.cards("in use"):
             if jug_of(self._document, card) == self.stock:
-                held_by = "The jug now" if self.batch == self.in_use() else "This batch"
+                held_by = say("The jug now") if self.batch == self.in_use() else say("This batch")
                 why = shelf.card_outdated(card.body, card.parameter, self.values(), self._catalogue, held_by)
                 if why:
                     yield card, why
@@ -133,7 +135,7 @@ class StockRecords:
         """Return the corrections that take from this jug, in words."""
         return tuple(
             f"{self._document.value(correction.partition(':')[0], 'name').text.strip()}, "
-            f"{self._document.value(correction, 'parameter').text}"
+            f"{term(self._document.value(correction, 'parameter').text)}"
             for correction in self._document.records("correction")
             if self._document.value(correction, "stock").text == self.stock
         )

@@ -26,13 +26,15 @@ from evenwater.ui.dialogs import Dialogs
 from evenwater.ui.form_column import Column, FormColumn
 from evenwater.ui.form_parts import FormEdit
 from evenwater.ui.label_actions import LabelActions
+from evenwater.ui.plain_text import allow
 from evenwater.ui.sheet_header import SheetHeader
 from evenwater.ui.stock_form import StockForm, form_path
 from evenwater.ui.stock_records import StockRecords
 from evenwater.ui.theme import GRID, pixels, set_role
+from evenwater.wording import marked, say
 
 _BATCH_ROWS, _ANSWER_HEIGHT = 4, 176
-NO_JUG = "No jug yet"
+NO_JUG = marked("No jug yet")
 
 
 class StocksSheet(QWidget):
@@ -48,11 +50,11 @@ class StocksSheet(QWidget):
         self.records = StockRecords(document, catalogue)
         self._stocked: stock_sheet.Stocked | None = None
         self._rows: tuple[str, ...] = ()
-        self.header = SheetHeader(document, self, NO_JUG)
+        self.header = SheetHeader(document, self, say(NO_JUG))
         self.form = StockForm(catalogue, self)
-        self.answer = AnswerPanel(self, how="What it carries", usual_height=_ANSWER_HEIGHT)
-        self.put = self._button("Put it in the &jug", "main")
-        self.take = self._button("Enter as &weighed", "large")
+        self.answer = AnswerPanel(self, how=say("What it carries"), usual_height=_ANSWER_HEIGHT)
+        self.put = self._button(say("Put it in the &jug"), "main")
+        self.take = self._button(say("Enter as &weighed"), "large")
         self.label_actions = LabelActions(Dialogs(self), self)
         self._batches = QStringListModel(self)
         self.batches = QListView(self)
@@ -77,9 +79,9 @@ class StocksSheet(QWidget):
         self.batches.setWordWrap(True)
         self.batches.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.batches.setResizeMode(QListView.ResizeMode.Adjust)
-        self.batches.setAccessibleName("Batches of this jug")
+        self.batches.setAccessibleName(say("Batches of this jug"))
         set_role(self.batches, "rows")
-        title = QLabel("Batches of this jug", self)
+        title = QLabel(say("Batches of this jug"), self)
         title.setBuddy(self.batches)
         set_role(title, "title")
         set_role(self.used, "muted")
@@ -91,9 +93,10 @@ class StocksSheet(QWidget):
         right.setContentsMargins(0, 0, 0, 0)
         right.setSpacing(GRID)
         right.addWidget(self.answer)
+        right.addWidget(self.used)
+        right.addSpacing(GRID)
         right.addWidget(title)
         right.addWidget(self.batches, 1)
-        right.addWidget(self.used)
         self._scroll = FormColumn(self.form, self)
         middle = QHBoxLayout()
         middle.setSpacing(2 * GRID)
@@ -147,7 +150,7 @@ class StocksSheet(QWidget):
     def _fill(self) -> None:
         """Show what the records hold, without touching what is already there."""
         self.form.set_values(self.records.by_path(), self.records.partners())
-        self.form.remove.setEnabled(bool(self.records.batch))
+        allow(self.form.remove, bool(self.records.batch), say("The jug has no batch."))
         self._list_batches()
         self._soon.start()
 
@@ -185,7 +188,7 @@ class StocksSheet(QWidget):
         outdated = tuple(self.records.outdated())
         notes = [self._note(card.plan_id, why, in_use) for card, why in outdated]
         if shelf.past(batch, present()):
-            notes.append("This batch is past the date it was to be used by. Mix a new one.")
+            notes.append(say("This batch is past the date it was to be used by. Mix a new one."))
         found = self._stocked = stock_sheet.evaluate(batch, self.records.partner(), self._catalogue, notes)
         # The cautions stand in the form, between the contents and their numbers.
         self.answer.render(replace(found.view, cautions=()))
@@ -196,21 +199,24 @@ class StocksSheet(QWidget):
         self.form.set_cautions((*cautions[:1], *hazards, *cautions[1:]) if hazards else cautions)
         weighed = stock_sheet.recipe_of(batch) == shelf.WEIGHED
         self.take.setVisible(not weighed)
-        self.take.setEnabled(bool(found.masses))
+        allow(self.take, bool(found.masses), say("The recipe is not complete."))
         self.put.setVisible(weighed)
-        self.put.setEnabled(found.answer is not None and not in_use)
-        self.put.setToolTip("It is in the jug already" if in_use else "")
+        why_not = say("It is in the jug already") if in_use else say("The batch is not complete.")
+        allow(self.put, found.answer is not None and not in_use, why_not)
+        self.put.setToolTip(say("It is in the jug already") if in_use else "")
         self.label_actions.set_label(found.label(self.records.name(), self.records.batch, batch))
         used = self.records.used_for()
-        self.used.setText(f"Used for: {'; '.join(used)}." if used else "No correction uses this jug.")
+        self.used.setText(
+            say("Used for: {used}.", used="; ".join(used)) if used else say("No correction uses this jug.")
+        )
         self._list_batches()
         self._right.activate()
         self._scroll.widen()
 
     def _note(self, plan_id: str, why: str, in_use: bool) -> str:
         if in_use:
-            return f"Card {plan_id} must not be followed. {why} Print a new card."
-        return f"With this batch in the jug, card {plan_id} becomes void. {why}"
+            return say("Card {plan_id} must not be followed. {why} Print a new card.", plan_id=plan_id, why=why)
+        return say("With this batch in the jug, card {plan_id} becomes void. {why}", plan_id=plan_id, why=why)
 
     def _show_messages(self, messages: tuple[Message, ...]) -> None:
         by_path = {form_path(m.path): m for m in reversed(messages) if m.code != "missing"}
@@ -272,7 +278,10 @@ class StocksSheet(QWidget):
         if not self._document.put_in_use(self.records.batch, present(), void, self):
             return
         self._fill()
-        down = f" Take down card {', '.join(void)}: void." if void else ""
+        down = say(" Take down card {void}: void.", void=", ".join(void)) if void else ""
         self.header.tell(
-            f"This batch is in the jug now.{down} Put its label on, and prime the line before the next dose."
+            say(
+                "This batch is in the jug now.{down} Put its label on, and prime the line before the next dose.",
+                down=down,
+            )
         )

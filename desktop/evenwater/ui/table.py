@@ -14,12 +14,15 @@ class Table(QWidget):
     """Lines of words in columns; its labels are made once and used again."""
 
     def __init__(self, parent: QWidget, heads: tuple[str, ...], shares: tuple[int, ...], main: int = -1) -> None:
-        """Make an empty table under these heads, its columns so wide to each other, the ``main`` one in larger letters."""
+        """Make an empty table under these heads, its columns so wide to each other, the ``main`` one in larger letters.
+
+        Rows with a ``main`` column are of several lines, and stand further apart than the lines in them.
+        """
         super().__init__(parent)
         self._grid = StillGrid(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setHorizontalSpacing(2 * GRID)
-        self._grid.setVerticalSpacing(GRID // 2)
+        self._grid.setVerticalSpacing(GRID // 2 if main < 0 else GRID + GRID // 2)
         self._heads, self._main = heads, main
         self._cells: list[list[QLabel]] = []
         for column, (head, share) in enumerate(zip(heads, shares, strict=True)):

@@ -15,6 +15,7 @@ from evenwater.screens.when import AskWhen, age_words, choice_words, read_when, 
 from evenwater.ui.field_shell import FieldShell
 from evenwater.ui.line_entry import LineEntry
 from evenwater.ui.theme import set_role
+from evenwater.wording import say
 
 _MINUTE_MS = 60_000
 
@@ -36,11 +37,11 @@ class TimeField(FieldShell):
         self._typed = self._before = Typed("")
         self._changed = False
         self.line = LineEntry(self.frame)
-        self.line.setAccessibleName(f"{label}, date and time")
-        self.line.setPlaceholderText("today 08:00")
-        self.now_button = QPushButton("Now", self.frame)
+        self.line.setAccessibleName(say("{label}, date and time", label=label))
+        self.line.setPlaceholderText(say("today 08:00"))
+        self.now_button = QPushButton(say("Now"), self.frame)
         self.now_button.setAutoDefault(False)
-        self.now_button.setAccessibleName(f"{label}: now")
+        self.now_button.setAccessibleName(say("{label}: now", label=label))
         set_role(self.now_button, "quiet")
         self.frame.row.addWidget(self.line, 1)
         self.frame.row.addWidget(self.now_button)

@@ -13,8 +13,9 @@ from evenwater.screens.timetable_card import TimetablePage
 from evenwater.screens.timetable_sheet import Timetabled
 from evenwater.ui.dialogs import Dialogs
 from evenwater.ui.page_actions import PageActions
+from evenwater.wording import marked, say, say_all
 
-_WORDS = ("&Print timetable", "&Save timetable as PDF", "&Look at timetable")
+_WORDS = (marked("&Print timetable"), marked("&Save timetable as PDF"), marked("&Look at timetable"))
 
 
 class TimetableActions(PageActions):
@@ -22,7 +23,7 @@ class TimetableActions(PageActions):
 
     def __init__(self, dialogs: Dialogs, owner: QWidget) -> None:
         """Make the buttons over ``owner``."""
-        super().__init__("timetable", _WORDS, dialogs, owner)
+        super().__init__(marked("timetable"), say_all(_WORDS), dialogs, owner)
         self._page: TimetablePage | None = None
 
     def set_timetable(self, found: Timetabled, system: Mapping[str, Typed], now: datetime) -> None:
@@ -33,8 +34,7 @@ class TimetableActions(PageActions):
     def suspend(self) -> None:
         """Make no page until the next timetable is set; what is looked at stays for that moment."""
         self._page = None
-        for button in self.buttons:
-            button.setEnabled(False)
+        self.halt()
 
     def page(self) -> TimetablePage | None:
         """Return the page of the timetable that is shown, or None."""
@@ -42,4 +42,4 @@ class TimetableActions(PageActions):
 
     def file_name(self) -> str:
         """Return what its file is called at first."""
-        return "timetable.pdf" if self._page is None else f"timetable {self._page.code}.pdf"
+        return "timetable.pdf" if self._page is None else say("timetable {code}.pdf", code=self._page.code)

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QCheckBox, QPushButton, QVBoxLayout, QWidget
 
 from evenwater.engine.quantities import Typed
 from evenwater.screens import words
+from evenwater.screens.terms import capitalized, term
 from evenwater.screens.timetable_given import Usual
 from evenwater.screens.timetable_wishes import (
     APART,
@@ -27,9 +28,10 @@ from evenwater.screens.timetable_wishes import (
 )
 from evenwater.screens.views import Message
 from evenwater.ui.clock_field import ClockField
-from evenwater.ui.form_parts import FieldPort, FormEdit, Step
+from evenwater.ui.form_parts import FieldPort, FormEdit, Step, set_topic
 from evenwater.ui.quantity_field import QuantityField
 from evenwater.ui.theme import GRID
+from evenwater.wording import say
 
 Wish = ClockField | QuantityField
 
@@ -51,14 +53,15 @@ class TimetableForm(QWidget):
         self._column = QVBoxLayout(self)
         self._column.setContentsMargins(0, 0, GRID, GRID)
         self._column.setSpacing(2 * GRID)
-        step = Step(1, "When", self)
+        step = Step(1, say("When"), self)
         step.more.hide()
-        self._clock(step, QUIET_FROM, ClockField("Quiet hours from", "none", "no pump runs then", step))
-        self._clock(step, QUIET_TO, ClockField("Quiet hours to", "none", "", step))
-        apart = QuantityField("Opposing doses apart", APART_FIELD, words.sentence, step)
-        apart.set_derived(str(USUAL_APART_MIN), "at least, from the end of a dose")
+        self._clock(step, QUIET_FROM, ClockField(say("Quiet hours from"), say("none"), say("no pump runs then"), step))
+        self._clock(step, QUIET_TO, ClockField(say("Quiet hours to"), say("none"), "", step))
+        apart = QuantityField(say("Opposing doses apart"), APART_FIELD, words.sentence, step)
+        apart.set_derived(str(USUAL_APART_MIN), say("at least, from the end of a dose"))
         self._add(step, APART, apart, 2)
-        self.alone = QCheckBox("Only &one pump at a time", step)
+        self.alone = QCheckBox(say("Only &one pump at a time"), step)
+        set_topic(self.alone, ONE_AT_A_TIME, "timetable")
         self.alone.clicked.connect(self._alone_clicked)
         step.cells.put(self.alone, 2)
         step.arrange(2)
@@ -96,7 +99,7 @@ class TimetableForm(QWidget):
             self._derive(wanted, str(usual.doses[name]) if name in usual.doses else "")
             for field in (DOSES_WANTED, DOSES_FEWEST, DOSES_MOST):
                 self.fields[pump_path(name, field)].setEnabled(name not in usual.fixed)
-            self.fields[wanted].set_help("its plan says how many" if name in usual.fixed else "")
+            self.fields[wanted].set_help(say("its plan says how many") if name in usual.fixed else "")
 
     def _derive(self, path: str, text: str) -> None:
         field = self.fields[path]
@@ -118,19 +121,27 @@ class TimetableForm(QWidget):
         self.alone.setAccessibleDescription("" if said is None else said.text)
 
     def _make(self, parameter: str, number: int) -> None:
-        step = Step(number + 2, parameter.capitalize(), self)
-        button = step.button("Open")
-        button.setAccessibleName(f"Open {parameter} on the Correct sheet")
-        button.setToolTip("Open it on the Correct sheet")
+        title = capitalized(parameter)
+        step = Step(number + 2, title, self)
+        button = step.button(say("Open"))
+        button.setAccessibleName(say("Open {parameter} on the Correct sheet", parameter=term(parameter)))
+        button.setToolTip(say("Open it on the Correct sheet"))
         button.setProperty("parameter", parameter)
         button.clicked.connect(self._open)
         self.opens[parameter] = button
         self._add(
-            step, pump_path(parameter, DOSES_WANTED), QuantityField("Doses a day", DOSES_FIELD, words.sentence, step)
+            step,
+            pump_path(parameter, DOSES_WANTED),
+            QuantityField(say("Doses a day"), DOSES_FIELD, words.sentence, step),
         )
-        self._clock(step, pump_path(parameter, FIRST_AT), ClockField("First dose not before", "any time", "", step))
-        for name, label in ((DOSES_FEWEST, "Fewest"), (DOSES_MOST, "Most")):
+        self._clock(
+            step, pump_path(parameter, FIRST_AT), ClockField(say("First dose not before"), say("any time"), "", step)
+        )
+        for field in (self.fields[pump_path(parameter, name)] for name in (DOSES_WANTED, FIRST_AT)):
+            field.set_spoken_name(say("{parameter}: {field}", parameter=title, field=field.label.text()))
+        for name, label in ((DOSES_FEWEST, say("Fewest")), (DOSES_MOST, say("Most"))):
             field = QuantityField(label, DOSES_FIELD, words.sentence, step)
+            field.set_spoken_name(say("{parameter}: {field}", parameter=title, field=label))
             step.extra.put(field)
             self._listen(pump_path(parameter, name), field)
         step.arrange(2)
@@ -146,7 +157,7 @@ class TimetableForm(QWidget):
 
     def _listen(self, path: str, field: Wish) -> None:
         self.fields[path] = field
-        FieldPort(path, field).edited.connect(self.edited)
+        FieldPort(path, field, "timetable").edited.connect(self.edited)
         field.committed.connect(self.committed)
 
     def _alone_clicked(self, checked: bool) -> None:

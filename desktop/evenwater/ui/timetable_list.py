@@ -11,8 +11,9 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidge
 from evenwater.screens.timetable_rows import TimetableRow
 from evenwater.ui.plain_text import plain_tip
 from evenwater.ui.theme import GRID, pixels, set_role
+from evenwater.wording import marked, say, say_all
 
-COLUMNS = ("When", "Doses", "Each dose", "Pump runs", "Pump and additive")
+COLUMNS = (marked("When"), marked("Doses"), marked("Each dose"), marked("Pump runs"), marked("Pump and additive"))
 _FIGURES = (1, 2, 3)
 # Two lines of words in each.
 _LINE = 6 * GRID
@@ -64,7 +65,7 @@ class TimetableModel(QAbstractTableModel):
     def headerData(self, section: int, orientation: Qt.Orientation, role: int = Qt.ItemDataRole.DisplayRole) -> Any:
         """Return the name of a column, above its figures."""
         if role == Qt.ItemDataRole.DisplayRole and orientation == Qt.Orientation.Horizontal:
-            return COLUMNS[section]
+            return say_all(COLUMNS[section])
         if role == Qt.ItemDataRole.TextAlignmentRole and section in _FIGURES:
             return int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         return None
@@ -90,11 +91,11 @@ class TimetableList(QTableView):
         self.verticalHeader().hide()
         self.verticalHeader().setDefaultSectionSize(pixels(self.font(), _LINE))
         header = self.horizontalHeader()
-        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft)
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         header.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
         header.setStretchLastSection(True)
         header.setHighlightSections(False)
-        self.setAccessibleName("Doses in order of time")
+        self.setAccessibleName(say("Doses in order of time"))
 
     def show_rows(self, rows: tuple[TimetableRow, ...]) -> None:
         """Show these lines."""
@@ -111,7 +112,7 @@ class TimetableList(QTableView):
     def _share_out(self) -> None:
         """Give time, dose and running time what their words need; pump and additive have the rest."""
         metrics = self.fontMetrics()
-        wanted = [metrics.horizontalAdvance(words) for words in COLUMNS]
+        wanted = [metrics.horizontalAdvance(words) for words in say_all(COLUMNS)]
         for row in self.lines.rows:
             wanted = [
                 max(w, *map(metrics.horizontalAdvance, cell.splitlines()))

@@ -7,8 +7,6 @@ from __future__ import annotations
 
 from PySide6.QtCore import QEvent, QLineF, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import (
-    QAccessible,
-    QAccessibleEvent,
     QBrush,
     QColor,
     QFontMetricsF,
@@ -23,10 +21,12 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from evenwater.screens.timetable_rows import DAY_MINUTES, HEAD_DOWN, HEAD_UP, Lane, Mark
 from evenwater.screens.timetable_wishes import clock
+from evenwater.ui.announce import Announcer
 from evenwater.ui.paper_style import draw_frame
 from evenwater.ui.theme import Tokens, pixels, scaled, tokens_of
+from evenwater.wording import marked, say, say_all
 
-_NOTHING = "No timetable yet."
+_NOTHING = marked("No timetable yet.")
 _LANE = 46
 # A dose of some seconds would be thinner than a hair: every mark is as wide as this at least [px].
 _LEAST_WIDTH = 3.0
@@ -34,7 +34,7 @@ _HEAD = 9.0
 # Names of pumps and additives may take so much of the width.
 _LEFT_SHARE = 0.42
 _HOURS = (1, 2, 3, 4, 6)
-_SHAPES = {HEAD_UP: "Alkalinity: filled head, upwards.", HEAD_DOWN: "Calcium: open head, downwards."}
+_SHAPES = {HEAD_UP: marked("Alkalinity: filled head, upwards."), HEAD_DOWN: marked("Calcium: open head, downwards.")}
 
 
 class TimetableStrip(QWidget):
@@ -50,7 +50,7 @@ class TimetableStrip(QWidget):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName("Doses of the day")
+        self.setAccessibleName(say("Doses of the day"))
 
     def sizeHint(self) -> QSize:
         """Return the height of the lanes with the sentence above and the hours below."""
@@ -90,28 +90,39 @@ class TimetableStrip(QWidget):
             return ""
         if self._cursor is None:
             at = self._next(self._now) if self._now is not None else None
-            return "" if at is None else f"Next at {self._said(at)}"
+            return "" if at is None else say("Next at {at}", at=self._said(at))
         mark = self._mark(self._cursor)
         after = self._next(mark.minute, self._cursor)
         if after is None:
             return self._said(self._cursor)
         wait = (self._mark(after).minute - mark.minute) % DAY_MINUTES
-        return f"{self._said(self._cursor)}.  Then after {wait}\u00a0min: {self._lanes[after[0]].pump}"
+        return say(
+            "{cursor}.  Then after {wait}\u00a0min: {pump}",
+            cursor=self._said(self._cursor),
+            wait=wait,
+            pump=self._lanes[after[0]].pump,
+        )
 
     def legend(self) -> str:
         """Return what the shapes mean that are to be seen."""
         kinds = {lane.kind for lane in self._lanes}
-        shapes = [words for kind, words in _SHAPES.items() if kind in kinds]
-        hatched = ["Hatched: no doses."] if self._quiet or any(lane.quiet for lane in self._lanes) else []
-        return " ".join((*shapes, *hatched, "Upright line: now."))
+        shapes = [words for kind, words in say_all(_SHAPES).items() if kind in kinds]
+        hatched = [say("Hatched: no doses.")] if self._quiet or any(lane.quiet for lane in self._lanes) else []
+        return " ".join((*shapes, *hatched, say("Upright line: now.")))
 
     def in_words(self) -> str:
         """Return the whole day in words, for whoever cannot see it."""
         if not self._lanes:
-            return _NOTHING
-        lanes = [f"{lane.pump}, {lane.additive}: {len(lane.marks)} doses" for lane in self._lanes]
-        quiet = [f"quiet hours {clock(begin)} to {clock(end)}" for begin, end in self._quiet]
-        return f"{'; '.join([*lanes, *quiet])}. Left and right go from dose to dose, up and down from pump to pump."
+            return say(_NOTHING)
+        lanes = [
+            say("{pump}, {additive}: {marks} doses", pump=lane.pump, additive=lane.additive, marks=len(lane.marks))
+            for lane in self._lanes
+        ]
+        quiet = [say("quiet hours {begin} to {end}", begin=clock(begin), end=clock(end)) for begin, end in self._quiet]
+        return say(
+            "{join}. Left and right go from dose to dose, up and down from pump to pump.",
+            join="; ".join([*lanes, *quiet]),
+        )
 
     # Keys and mouse
 
@@ -174,7 +185,7 @@ class TimetableStrip(QWidget):
         self._cursor = cursor
         self.setAccessibleDescription(self.reading() or self.in_words())
         if self.hasFocus():
-            QAccessible.updateAccessibility(QAccessibleEvent(self, QAccessible.Event.DescriptionChanged))
+            Announcer.of(self).say(self.reading())
         self.update()
 
     def _in_order(self) -> list[tuple[int, int]]:
@@ -239,7 +250,7 @@ class TimetableStrip(QWidget):
             painter.setFont(scaled(self.font(), 10))
             if not self._lanes:
                 painter.setPen(QColor(tokens.muted))
-                painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter, _NOTHING)
+                painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter, say(_NOTHING))
             else:
                 self._paint(painter, tokens)
             if self.hasFocus():

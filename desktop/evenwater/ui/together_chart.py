@@ -6,23 +6,30 @@ Painted by itself: some hundred points. The arrow keys and the mouse read it day
 from __future__ import annotations
 
 from datetime import tzinfo
+from typing import TYPE_CHECKING
 
 import numpy as np
 from PySide6.QtCore import QEvent, QLineF, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFontMetricsF, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from evenwater.engine.quantities import figure
+from evenwater.screens.shown import figure
 from evenwater.screens.together_views import Course
 from evenwater.screens.views import Floats
+from evenwater.ui.announce import Announcer
 from evenwater.ui.chart_axis import Widths, moment_text, time_ticks, value_ticks
+from evenwater.ui.chart_export import ChartExport
 from evenwater.ui.chart_items import Scale, polygon
-from evenwater.ui.chart_paper import chart_paper
+from evenwater.ui.chart_paper import chart_paper, paint_ends
 from evenwater.ui.theme import scaled, tokens_of
+from evenwater.wording import marked, say
 
-NOTHING = "Without a reading there is no course to draw."
+if TYPE_CHECKING:
+    from evenwater.screens.chart_table import ChartTable
+
+NOTHING = marked("Without a reading there is no course to draw.")
 _DAY = 86400.0
-_TOGETHER, _ALONE, _USUAL = "all together", "without exchange", "usually kept"
+_TOGETHER, _ALONE, _USUAL = marked("all together"), marked("without exchange"), marked("usually kept")
 _LEAST = 230
 
 
@@ -39,7 +46,8 @@ class TogetherChart(QWidget):
         self.setMouseTracking(True)
         self.setMinimumHeight(_LEAST)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setAccessibleName("Chart of all plans together")
+        self.setAccessibleName(say("Chart of all plans together"))
+        self.saving = ChartExport(self, self, 560)
         self.render(None)
 
     def sizeHint(self) -> QSize:
@@ -50,8 +58,9 @@ class TogetherChart(QWidget):
         """Show a value, or that there is nothing to show."""
         self._course = course
         self._cursor = -1
+        self.saving.offer(course is not None)
         self.setAccessibleDescription(
-            NOTHING if course is None else f"{course.spoken} The arrow keys read it day by day."
+            say(NOTHING) if course is None else say("{spoken} The arrow keys read it day by day.", spoken=course.spoken)
         )
         self.update()
 
@@ -69,7 +78,7 @@ class TogetherChart(QWidget):
             figure(float(series[self._cursor]), course.decimals) for series in (course.low, course.plan, course.high)
         )
         when = moment_text(float(course.times[self._cursor]), self._zone)
-        band = "" if low == high else f" ({low} to {high})"
+        band = "" if low == high else say(" ({low} to {high})", low=low, high=high)
         return f"{when}   {value}\u00a0{course.unit}{band}"
 
     # Keys and mouse
@@ -84,6 +93,7 @@ class TogetherChart(QWidget):
         step = _DAY if key == Qt.Key.Key_Right else -_DAY
         self._cursor = 0 if self._cursor < 0 else int(np.argmin(np.abs(course.times - (here + step))))
         self.setAccessibleDescription(self.reading_words())
+        Announcer.of(self).say(self.reading_words())
         self.update()
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
@@ -93,17 +103,37 @@ class TogetherChart(QWidget):
             self._cursor = int(np.argmin(np.abs(self._course.times - at)))
             self.update()
 
+    def mousePressEvent(self, event: QMouseEvent) -> None:
+        """Take the keys, and read what was pressed, which needs no mouse that hovers."""
+        self.setFocus(Qt.FocusReason.MouseFocusReason)
+        self.mouseMoveEvent(event)
+
     def leaveEvent(self, event: QEvent) -> None:
         """Read nothing any more."""
         self._cursor = -1
         self.update()
+
+    # Saving
+
+    def table(self) -> ChartTable | None:
+        """Return the figures that are shown."""
+        from evenwater.screens.chart_table import of_together
+
+        return None if self._course is None else of_together(self._course)
+
+    def twin(self) -> TogetherChart:
+        """Return another chart that shows the same."""
+        made = TogetherChart(None, self._zone)
+        made.render(self._course)
+        made.saving.button.hide()
+        return made
 
     # Painting
 
     def _scale(self, course: Course) -> Scale:
         metrics = QFontMetricsF(scaled(self.font(), 10))
         line = metrics.height()
-        names = (_TOGETHER, _USUAL, *((_ALONE,) if course.exchanged else ()))
+        names = (say(_TOGETHER), say(_USUAL), *((say(_ALONE),) if course.exchanged else ()))
         right = max(metrics.horizontalAdvance(name) for name in names)
         plot = QRectF(6.2 * metrics.averageCharWidth() + 16.0, 2.0 * line, 0.0, self.height() - 3.6 * line - 8.0)
         plot.setRight(self.width() - right - 18.0)
@@ -119,7 +149,7 @@ class TogetherChart(QWidget):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint everything."""
-        with chart_paper(self, NOTHING if self._course is None else "") as painter:
+        with chart_paper(self, say(NOTHING) if self._course is None else "") as painter:
             if self._course is not None:
                 self._paint(painter, self._course)
 
@@ -191,16 +221,10 @@ class TogetherChart(QWidget):
         said = self.reading_words()
         painter.setPen(QColor(tokens.ink))
         painter.drawText(QPointF(self.width() - 12.0 - metrics.horizontalAdvance(said), 4.0 + metrics.ascent()), said)
-        ends = [(scale.y(float(course.plan[-1])), _TOGETHER, tokens.blue)]
+        ends = [(scale.y(float(course.plan[-1])), say(_TOGETHER), tokens.blue)]
         if course.exchanged:
-            ends.append((scale.y(float(course.alone[-1])), _ALONE, tokens.ink))
+            ends.append((scale.y(float(course.alone[-1])), say(_ALONE), tokens.ink))
         shaded = [max(scale.low, course.usual[0]), min(scale.high, course.usual[1])]
         if shaded[0] < shaded[1]:
-            ends.append((scale.y(sum(shaded) / 2.0), _USUAL, tokens.muted))
-        taken: list[float] = []
-        for wanted, name, colour in ends:
-            free = all(abs(wanted - other) >= metrics.height() for other in taken)
-            y = wanted if free else max(taken) + metrics.height()
-            taken.append(y)
-            painter.setPen(QColor(colour))
-            painter.drawText(QPointF(scale.rect.right() + 8.0, y + 0.35 * metrics.ascent()), name)
+            ends.append((scale.y(sum(shaded) / 2.0), say(_USUAL), tokens.muted))
+        paint_ends(painter, scale.rect, ends)

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QHBoxLayout, QPushButton, QScrollArea, QVBoxLayout
 
 from evenwater.engine.catalogue import Catalogue
 from evenwater.screens.local_zone import LocalZone
+from evenwater.screens.terms import term
 from evenwater.screens.together_views import TogetherView, ValueLine
 from evenwater.screens.views import Message
 from evenwater.session import Document
@@ -23,10 +24,11 @@ from evenwater.ui.theme import GRID, pixels, set_role
 from evenwater.ui.together import QUIET_MS, shared
 from evenwater.ui.together_actions import TogetherActions
 from evenwater.ui.together_chart import TogetherChart
+from evenwater.wording import marked, say, say_all
 
-_UNFOLD, _FOLD = "All plans together", "Fold all plans away"
-_HEADS = ("Together", "now", "in a week", "in a month", "then")
-_BUDGET = ("What moves it", "per day", "")
+_UNFOLD, _FOLD = marked("All plans together"), marked("Fold all plans away")
+_HEADS = (marked("Together"), marked("now"), marked("in a week"), marked("in a month"), marked("then"))
+_BUDGET = (marked("What moves it"), marked("per day"), "")
 _CHART_HEIGHT = 250
 
 
@@ -54,19 +56,19 @@ class TogetherPanel(QWidget):
         self.together = shared(document, catalogue, learning, plans)
         self.view = TogetherView("empty")
         self._system, self._brief = "", brief
-        self.turn = QPushButton(_UNFOLD, self)
+        self.turn = QPushButton(say(_UNFOLD), self)
         self.turn.setAutoDefault(False)
         self.turn.setCheckable(True)
         set_role(self.turn, "quiet")
         self.summary = FittedLabel(self)
         set_role(self.summary, "caption")
         self.stops = MessageList(self, sign="stop")
-        self.lines = Table(self, _HEADS, (4, 2, 2, 2, 4))
+        self.lines = Table(self, say_all(_HEADS), (4, 2, 2, 2, 4))
         self.page = QWidget(self)
         self.choice = Combo(self.page)
-        self.choice.setAccessibleName("Value to look at")
+        self.choice.set_spoken(say("Value to look at"))
         self.chart = TogetherChart(self.page, zone=LocalZone())
-        self.budget = Table(self.page, _BUDGET, (5, 3, 4))
+        self.budget = Table(self.page, say_all(_BUDGET), (5, 3, 4))
         self.remarks = MessageList(self.page, sign="ink")
         self.left_out = MessageList(self.page, sign="")
         self.card = TogetherActions(Dialogs(self), self.page)
@@ -150,7 +152,7 @@ class TogetherPanel(QWidget):
             self.card.suspend()
 
     def _turn(self, open_: bool) -> None:
-        self.turn.setText(_FOLD if open_ else _UNFOLD)
+        self.turn.setText(say(_FOLD) if open_ else say(_UNFOLD))
         self._show(self.view)
         if open_:
             self._again()
@@ -202,4 +204,4 @@ class TogetherPanel(QWidget):
 
 def _row(line: ValueLine) -> tuple[str, ...]:
     name = f"{line.parameter}, {line.unit}"
-    return (f"Stop: {name}" if line.stop else name, *line.figures, line.then)
+    return (say("Stop: {name}", name=term(name)) if line.stop else name, *line.figures, line.then)

@@ -11,8 +11,9 @@ from evenwater.engine.quantities import Typed
 from evenwater.screens.views import Message
 from evenwater.ui.correct_records import CorrectRecords
 from evenwater.ui.theme import set_role
+from evenwater.wording import marked, say
 
-WORDS = "It is too high: see &Recovery"
+WORDS = marked("It is too high: see &Recovery")
 
 
 class TooHigh(QPushButton):
@@ -22,9 +23,9 @@ class TooHigh(QPushButton):
 
     def __init__(self, parent: QWidget) -> None:
         """Make the button, hidden."""
-        super().__init__(WORDS, parent)
+        super().__init__(say(WORDS), parent)
         self.setAutoDefault(False)
-        self.setToolTip("What to do first, and how it comes down without harm")
+        self.setToolTip(say("What to do first, and how it comes down without harm"))
         set_role(self, "large")
         self._parameter = ""
         self.hide()

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QMessageBox, QWidget
 
 from evenwater.screens.room_words import edits_words
+from evenwater.wording import say
 
 
 class UnsavedQuestion(QMessageBox):
@@ -19,7 +20,7 @@ class UnsavedQuestion(QMessageBox):
         self.setWindowTitle("Evenwater")
         self.setIcon(QMessageBox.Icon.Warning)
         self.setTextFormat(Qt.TextFormat.PlainText)
-        self.stay = self.addButton("Go &back", QMessageBox.ButtonRole.RejectRole)
+        self.stay = self.addButton(say("Go &back"), QMessageBox.ButtonRole.RejectRole)
         self.lose = self.addButton("", QMessageBox.ButtonRole.DestructiveRole)
         self.setDefaultButton(self.stay)
         self.setEscapeButton(self.stay)
@@ -28,11 +29,13 @@ class UnsavedQuestion(QMessageBox):
     def ask(self, unsaved: int) -> None:
         """Ask about so many edits; nothing waits for the answer."""
         edits = edits_words(unsaved)
-        self.setText(f"{edits} could not be saved.")
+        self.setText(say("{edits} could not be saved.", edits=edits))
         self.setInformativeText(
-            "Go back, make room on the disk or bring the folder back, and they are saved with the next edit. Closed now, they are lost."
+            say(
+                "Go back, make room on the disk or bring the folder back, and they are saved with the next edit. Closed now, they are lost."
+            )
         )
-        self.lose.setText(f"&Close and lose {edits}")
+        self.lose.setText(say("&Close and lose {edits}", edits=edits))
         self.open()
 
     def _clicked(self, button: QWidget) -> None:

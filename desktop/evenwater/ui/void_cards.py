@@ -9,6 +9,7 @@ from evenwater.engine.catalogue import Catalogue
 from evenwater.screens import shelf
 from evenwater.session import Card, Change, Document
 from evenwater.ui.theme import GRID, set_role
+from evenwater.wording import say
 
 
 def jug_of(document: Document, card: Card) -> str:
@@ -23,7 +24,7 @@ def of_pump(document: Document, card: Card) -> str:
     pump = document.value(f"{card.system_id}:{card.parameter}", "pump").text
     flow = pump_view.flow_in_use(document.values(pump)) if pump in document.records("pump") else None
     why = "" if flow is None else pump_cards.other_flow(card.body, flow)
-    return why and f"{why} Its pump now gives another flow."
+    return why and say("{why} Its pump now gives another flow.", why=why)
 
 
 class VoidCards(QWidget):
@@ -68,17 +69,26 @@ class VoidCards(QWidget):
 
     def _refresh(self, *_: object) -> None:
         cards = [c for c in self._document.cards() if c.system_id == self._system]
-        void = [(c, f"is void. {self._outdated(c)}".strip()) for c in cards if c.state == "void"]
+        void = [
+            (c, say("▲ Card {plan_id} is void. {why}", plan_id=c.plan_id, why=self._outdated(c)))
+            for c in cards
+            if c.state == "void"
+        ]
         live = [c for c in cards if c.state == "in use"]
-        void += [(c, f"must not be followed. {why}") for c in live if (why := self._outdated(c))]
+        void += [
+            (c, say("▲ Card {plan_id} must not be followed. {why}", plan_id=c.plan_id, why=why))
+            for c in live
+            if (why := self._outdated(c))
+        ]
         self.setVisible(bool(void))
         if void:
-            card, why = void[0]
+            card, said = void[0]
             self._plan_id = card.plan_id
-            more = f" And {len(void) - 1} more." if len(void) > 1 else ""
-            self.words.setText(f"\u25b2 Card {self._plan_id} {why}{'' if why.endswith('.') else '.'}{more}")
-            self.done.setText("It is taken &down")
-            self.done.setAccessibleName(f"Card {self._plan_id} is taken down")
+            more = say(" And {void} more.", void=len(void) - 1) if len(void) > 1 else ""
+            said = said.strip()
+            self.words.setText(f"{said}{'' if said.endswith('.') else '.'}{more}")
+            self.done.setText(say("It is taken &down"))
+            self.done.setAccessibleName(say("Card {plan_id} is taken down", plan_id=self._plan_id))
 
     def _outdated(self, card: Card) -> str:
         return self._of_jug(card) or of_pump(self._document, card)
@@ -89,7 +99,7 @@ class VoidCards(QWidget):
             return ""
         batch = self._document.batch_in_use(stock)
         if not batch:
-            return "Its jug is empty or gone."
+            return say("Its jug is empty or gone.")
         return shelf.card_outdated(card.body, card.parameter, self._document.values(batch), self._catalogue)
 
     def _taken_down(self) -> None:

@@ -5,23 +5,36 @@ Painted by itself: a head sees a few dozen calibrations at most. The arrow keys 
 
 from __future__ import annotations
 
+from typing import TYPE_CHECKING
+
 import numpy as np
 from PySide6.QtCore import QEvent, QLineF, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QFontMetricsF, QKeyEvent, QMouseEvent, QPainter, QPaintEvent, QPen, QPolygonF
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from evenwater.screens.pump_drift import WearView, point_words
+from evenwater.ui.announce import Announcer
 from evenwater.ui.chart_axis import value_ticks
+from evenwater.ui.chart_export import ChartExport
 from evenwater.ui.chart_items import Scale
-from evenwater.ui.chart_paper import chart_paper
+from evenwater.ui.chart_paper import chart_paper, paint_ends
 from evenwater.ui.theme import scaled, tokens_of
+from evenwater.wording import marked, say, say_all
 
-NOTHING = "No calibration with running hours yet. With two or more, the wear of the head shows here."
-TITLE = "mL per min against running hours of the head"
+if TYPE_CHECKING:
+    from evenwater.screens.chart_table import ChartTable
+
+NOTHING = marked("No calibration with running hours yet. With two or more, the wear of the head shows here.")
+TITLE = marked("mL per min against running hours of the head")
 _DOT, _RING = 3.2, 7.5
 # Bounds on both sides of the flow in use, as shares of it, with their names.
-_BOUNDS = ((-0.05, "5\u00a0% less"), (-0.10, "10\u00a0% less"), (0.05, "5\u00a0% more"), (0.10, "10\u00a0% more"))
-_IN_USE, _TODAY = "flow in use", "today"
+_BOUNDS = (
+    (-0.05, marked("5\u00a0% less")),
+    (-0.10, marked("10\u00a0% less")),
+    (0.05, marked("5\u00a0% more")),
+    (0.10, marked("10\u00a0% more")),
+)
+_IN_USE, _TODAY = marked("flow in use"), marked("today")
 
 
 class WearChart(QWidget):
@@ -38,7 +51,8 @@ class WearChart(QWidget):
         self.setMouseTracking(True)
         self.setMinimumHeight(self._least())
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setAccessibleName("Chart of the pump's wear")
+        self.setAccessibleName(say("Chart of the pump's wear"))
+        self.saving = ChartExport(self, self, 560)
         self.render(None)
 
     def _least(self) -> int:
@@ -53,8 +67,9 @@ class WearChart(QWidget):
         """Show the wear of a pump, or that there is nothing to show."""
         self._view = view
         self._cursor = -1
+        self.saving.offer(view is not None)
         self.setAccessibleDescription(
-            NOTHING if view is None else f"{view.spoken} The arrow keys read them one by one."
+            say(NOTHING) if view is None else say("{spoken} The arrow keys read them one by one.", spoken=view.spoken)
         )
         self.update()
 
@@ -85,6 +100,7 @@ class WearChart(QWidget):
         step = 1 if key == Qt.Key.Key_Right else -1
         self._cursor = min(max(here + step, 0), view.hours.size - 1)
         self.setAccessibleDescription(point_words(view, self._cursor))
+        Announcer.of(self).say(point_words(view, self._cursor))
         self.update()
 
     def mouseMoveEvent(self, event: QMouseEvent) -> None:
@@ -95,6 +111,8 @@ class WearChart(QWidget):
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Show the calibration that lies nearest to the mouse."""
         self.setFocus(Qt.FocusReason.MouseFocusReason)
+        # Read at once what was pressed, which needs no mouse that hovers.
+        self.mouseMoveEvent(event)
         if event.button() == Qt.MouseButton.LeftButton and self._view is not None:
             self.picked.emit(self._nearest(event.position().x()))
 
@@ -108,12 +126,27 @@ class WearChart(QWidget):
             return -1
         return int(np.argmin(np.abs(self._scale(self._view).xs(self._view.hours) - x)))
 
+    # Saving
+
+    def table(self) -> ChartTable | None:
+        """Return the figures that are shown."""
+        from evenwater.screens.chart_table import of_wear
+
+        return None if self._view is None else of_wear(self._view, say(TITLE))
+
+    def twin(self) -> WearChart:
+        """Return another chart that shows the same."""
+        made = WearChart()
+        made.render(self._view)
+        made.saving.button.hide()
+        return made
+
     # Painting
 
     def _scale(self, view: WearView) -> Scale:
         metrics = QFontMetricsF(scaled(self.font(), 10))
         line = metrics.height()
-        right = max(metrics.horizontalAdvance(name) for name in (_IN_USE, *(name for _, name in _BOUNDS)))
+        right = max(metrics.horizontalAdvance(name) for name in (say(_IN_USE), *(name for _, name in say_all(_BOUNDS))))
         plot = QRectF(
             4.2 * metrics.averageCharWidth() + 16.0,
             2.6 * line,
@@ -137,7 +170,7 @@ class WearChart(QWidget):
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Paint everything."""
-        with chart_paper(self, NOTHING if self._view is None else "") as painter:
+        with chart_paper(self, say(NOTHING) if self._view is None else "") as painter:
             if self._view is not None:
                 self._paint(painter, self._view)
 
@@ -145,7 +178,7 @@ class WearChart(QWidget):
         scale, metrics = self._scale(view), QFontMetricsF(painter.font())
         self._paint_axes(painter, scale, metrics)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        self._paint_bounds(painter, view, scale, metrics)
+        self._paint_bounds(painter, view, scale)
         painter.setClipRect(scale.rect)
         self._paint_line(painter, view, scale)
         painter.setClipping(False)
@@ -156,7 +189,7 @@ class WearChart(QWidget):
     def _paint_axes(self, painter: QPainter, scale: Scale, metrics: QFontMetricsF) -> None:
         tokens, rect = tokens_of(self.palette()), scale.rect
         marks = value_ticks(scale.low, scale.high, rect.height(), 1.8 * metrics.height())
-        hours = value_ticks(scale.start, scale.end, rect.width(), 7.0 * metrics.averageCharWidth())
+        hours = value_ticks(scale.start, scale.end, rect.width(), 11.0 * metrics.averageCharWidth())
         painter.setPen(QPen(QColor(tokens.faint), 1))
         for mark in marks:
             y = round(scale.y(mark.at))
@@ -173,13 +206,13 @@ class WearChart(QWidget):
             left = scale.x(tick.at) - metrics.horizontalAdvance(text) / 2.0
             painter.drawText(QPointF(left, rect.bottom() + 6.0 + metrics.ascent()), text)
 
-    def _paint_bounds(self, painter: QPainter, view: WearView, scale: Scale, metrics: QFontMetricsF) -> None:
+    def _paint_bounds(self, painter: QPainter, view: WearView, scale: Scale) -> None:
         """Draw the flow in use, and where it is 5 % and 10 % off: dotted and dashed, each with its name at its end."""
         if view.setting is None:
             return
         tokens, rect = tokens_of(self.palette()), scale.rect
-        lines = [(1.0, _IN_USE, None), *((1.0 + off, name, off) for off, name in _BOUNDS)]
-        named: list[float] = []
+        lines = [(1.0, say(_IN_USE), None), *((1.0 + off, name, off) for off, name in say_all(_BOUNDS))]
+        ends: list[tuple[float, str, str]] = []
         for factor, name, off in lines:
             value = view.setting * factor
             if not scale.low <= value <= scale.high:
@@ -190,10 +223,8 @@ class WearChart(QWidget):
             painter.setPen(pen)
             y = round(scale.y(value)) + 0.5
             painter.drawLine(QLineF(rect.left(), y, rect.right(), y))
-            if all(abs(y - other) >= metrics.height() for other in named):
-                named.append(y)
-                painter.setPen(QColor(tokens.muted if off is None else tokens.ink))
-                painter.drawText(QPointF(rect.right() + 8.0, y + 0.35 * metrics.ascent()), name)
+            ends.append((y, name, tokens.muted if off is None else tokens.ink))
+        paint_ends(painter, rect, ends)
 
     def _paint_line(self, painter: QPainter, view: WearView, scale: Scale) -> None:
         """Draw the line through the calibrations, dashed where it looks ahead, and what is expected today."""
@@ -252,15 +283,15 @@ class WearChart(QWidget):
         tokens, view = tokens_of(self.palette()), self._view
         assert view is not None
         painter.setPen(QColor(tokens.muted))
-        painter.drawText(QPointF(12.0, 4.0 + metrics.ascent()), TITLE)
+        painter.drawText(QPointF(12.0, 4.0 + metrics.ascent()), say(TITLE))
         said = self.reading_words()
         painter.setPen(QColor(tokens.ink))
         left = self.width() - 12.0 - metrics.horizontalAdvance(said)
         # In a narrow window it goes below the title.
-        below = left < 24.0 + metrics.horizontalAdvance(TITLE)
+        below = left < 24.0 + metrics.horizontalAdvance(say(TITLE))
         painter.drawText(QPointF(left, 4.0 + metrics.ascent() + (metrics.height() if below else 0.0)), said)
         if view.now is not None and view.expected is not None:
             painter.setPen(QColor(tokens.blue))
-            x = scale.x(view.now) - metrics.horizontalAdvance(_TODAY) / 2.0
+            x = scale.x(view.now) - metrics.horizontalAdvance(say(_TODAY)) / 2.0
             y = scale.y(view.expected + (view.half_width or 0.0)) - 10.0
-            painter.drawText(QPointF(x, max(y, scale.rect.top() + metrics.ascent())), _TODAY)
+            painter.drawText(QPointF(x, max(y, scale.rect.top() + metrics.ascent())), say(_TODAY))
