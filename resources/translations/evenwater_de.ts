@@ -10461,6 +10461,11 @@ halber Weg: {half_way}</translation>
         <translation>Bor</translation>
     </message>
     <message>
+        <location filename="../../desktop/evenwater/screens/terms.py"/>
+        <source>temperature</source>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
         <location filename="../../desktop/evenwater/screens/timetable_beside.py"/>
         <source>Take {widest}</source>
         <extracomment>_beside</extracomment>

@@ -10461,6 +10461,11 @@ a mitad de camino tras {half_way}</translation>
         <translation>boro</translation>
     </message>
     <message>
+        <location filename="../../desktop/evenwater/screens/terms.py"/>
+        <source>temperature</source>
+        <translation>temperatura</translation>
+    </message>
+    <message>
         <location filename="../../desktop/evenwater/screens/timetable_beside.py"/>
         <source>Take {widest}</source>
         <extracomment>_beside</extracomment>

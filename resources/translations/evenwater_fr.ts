@@ -10461,6 +10461,11 @@ half way after {half_way}</source>
         <translation>bore</translation>
     </message>
     <message>
+        <location filename="../../desktop/evenwater/screens/terms.py"/>
+        <source>temperature</source>
+        <translation>température</translation>
+    </message>
+    <message>
         <location filename="../../desktop/evenwater/screens/timetable_beside.py"/>
         <source>Take {widest}</source>
         <extracomment>_beside</extracomment>
@@ -15660,7 +15665,7 @@ Plan {plan_id}</translation>
     <message>
         <location filename="../../desktop/evenwater/ui/records_pane.py"/>
         <source>Fish room</source>
-        <translation>Salle d'aquariums</translation>
+        <translation>Salle des bacs</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/ui/records_pane.py"/>

@@ -60,7 +60,9 @@ ALLOWED = {
     "amino acids": "an id of a food",
     "trace mix": "an id of a food",
     "Never mix it with a concentrate of ": "how a sentence of the data begins",
-    **dict.fromkeys(("batch x", "timetable x x", "together x"), "what a printed code is made of, the same in every language"),
+    **dict.fromkeys(
+        ("batch x", "timetable x x", "together x"), "what a printed code is made of, the same in every language"
+    ),
     "in use": "the state of a card",
     "read down": "the name of a property",
     "label paper": "a setting",

@@ -33,7 +33,9 @@ def _faults(widget: QWidget) -> Iterator[str]:
     if isinstance(widget, QLabel) and widget.wordWrap():
         if widget.height() < widget.heightForWidth(widget.width()):
             yield f"{widget.height()} px high, needs {widget.heightForWidth(widget.width())}"
-        longest = max(widget.fontMetrics().horizontalAdvance(word) for word in re.split("(?<=[^ ]-)|[ \n]", widget.text()))
+        longest = max(
+            widget.fontMetrics().horizontalAdvance(word) for word in re.split("(?<=[^ ]-)|[ \n]", widget.text())
+        )
         if widget.width() < longest:
             yield f"{widget.width()} px wide, its longest word needs {longest}"
     elif isinstance(widget, QLabel):

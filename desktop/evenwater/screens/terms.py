@@ -7,7 +7,7 @@ from collections.abc import Iterable, Sequence
 from evenwater.wording import english, marked, say, style
 
 # What the engine names besides the parameters.
-BESIDES = (marked("sodium"), marked("chloride"), marked("sulfate"), marked("boron"))
+BESIDES = (marked("sodium"), marked("chloride"), marked("sulfate"), marked("boron"), marked("temperature"))
 
 
 def term(name: str) -> str:

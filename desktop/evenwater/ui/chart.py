@@ -122,9 +122,10 @@ class RampChart(QWidget):
         self._view = view
         if self._frozen is None:
             self._ramp_end = view.ramp_end
-        if self._empty.isVisibleTo(self):
+        if self._empty.isVisibleTo(self) or self.paces.isVisibleTo(self) == view.followed:
             self._empty.setVisible(False)
-            self._hint.setVisible(not view.followed)
+            for beside in (self._hint, self.paces):
+                beside.setVisible(not view.followed)
             self._picture.view.setVisible(True)
             self._column.activate()
         self.saving.offer(True)

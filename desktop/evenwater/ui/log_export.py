@@ -67,7 +67,9 @@ def write(readings: Sequence[_Reading], catalogue: Catalogue, path: Path, ticket
     ticket.step(ticket.most)
     if not written or not file.commit():
         return say(_NOT_WRITTEN)
-    return say("Saved {readings} as {path}.", readings=say_many("{n} reading", "{n} readings", len(readings)), path=path.name)
+    return say(
+        "Saved {readings} as {path}.", readings=say_many("{n} reading", "{n} readings", len(readings)), path=path.name
+    )
 
 
 def _rows(readings: Sequence[_Reading], catalogue: Catalogue, ticket: Ticket) -> Iterator[ReadRow]:
