@@ -10466,6 +10466,12 @@ halber Weg: {half_way}</translation>
         <translation>Temperatur</translation>
     </message>
     <message>
+        <location filename="../../desktop/evenwater/screens/terms.py"/>
+        <source>{head}: {said}</source>
+        <extracomment>headed</extracomment>
+        <translation>{head}: {said}</translation>
+    </message>
+    <message>
         <location filename="../../desktop/evenwater/screens/timetable_beside.py"/>
         <source>Take {widest}</source>
         <extracomment>_beside</extracomment>
@@ -12092,6 +12098,13 @@ Plan {plan_id}</translation>
         <source>“{text}” is not a time. Write today 08:00, yesterday 18:30 or 2026-11-25 08:00.</source>
         <extracomment>when_words</extracomment>
         <translation>„{text}“ ist keine Zeitangabe. Schreiben Sie heute 08:00, gestern 18:30 oder 2026-11-25 08:00.</translation>
+    </message>
+    <message>
+        <location filename="../../desktop/evenwater/screens/when.py"/>
+        <source>today</source>
+        <comment>in a narrow field</comment>
+        <extracomment>_short_today</extracomment>
+        <translation>heute</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/words.py"/>

@@ -10466,6 +10466,12 @@ a mitad de camino tras {half_way}</translation>
         <translation>temperatura</translation>
     </message>
     <message>
+        <location filename="../../desktop/evenwater/screens/terms.py"/>
+        <source>{head}: {said}</source>
+        <extracomment>headed</extracomment>
+        <translation>{head}: {said}</translation>
+    </message>
+    <message>
         <location filename="../../desktop/evenwater/screens/timetable_beside.py"/>
         <source>Take {widest}</source>
         <extracomment>_beside</extracomment>
@@ -12092,6 +12098,13 @@ Plan {plan_id}</translation>
         <source>“{text}” is not a time. Write today 08:00, yesterday 18:30 or 2026-11-25 08:00.</source>
         <extracomment>when_words</extracomment>
         <translation>«{text}» no es una hora. Escriba hoy 08:00, ayer 18:30 o 2026-11-25 08:00.</translation>
+    </message>
+    <message>
+        <location filename="../../desktop/evenwater/screens/when.py"/>
+        <source>today</source>
+        <comment>in a narrow field</comment>
+        <extracomment>_short_today</extracomment>
+        <translation>hoy</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/words.py"/>

@@ -9714,47 +9714,47 @@ half way after {half_way}</source>
     <message>
         <location filename="../../desktop/evenwater/screens/shown.py"/>
         <source>Mon</source>
-        <translation>lun.</translation>
+        <translation>lun</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/shown.py"/>
         <source>Tue</source>
-        <translation>mar.</translation>
+        <translation>mar</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/shown.py"/>
         <source>Wed</source>
-        <translation>mer.</translation>
+        <translation>mer</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/shown.py"/>
         <source>Thu</source>
-        <translation>jeu.</translation>
+        <translation>jeu</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/shown.py"/>
         <source>Fri</source>
-        <translation>ven.</translation>
+        <translation>ven</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/shown.py"/>
         <source>Sat</source>
-        <translation>sam.</translation>
+        <translation>sam</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/shown.py"/>
         <source>Sun</source>
-        <translation>dim.</translation>
+        <translation>dim</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/shown.py"/>
         <source>Jan</source>
-        <translation>janv.</translation>
+        <translation>janv</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/shown.py"/>
         <source>Feb</source>
-        <translation>févr.</translation>
+        <translation>févr</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/shown.py"/>
@@ -9764,7 +9764,7 @@ half way after {half_way}</source>
     <message>
         <location filename="../../desktop/evenwater/screens/shown.py"/>
         <source>Apr</source>
-        <translation>avr.</translation>
+        <translation>avr</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/shown.py"/>
@@ -9779,7 +9779,7 @@ half way after {half_way}</source>
     <message>
         <location filename="../../desktop/evenwater/screens/shown.py"/>
         <source>Jul</source>
-        <translation>juil.</translation>
+        <translation>juil</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/shown.py"/>
@@ -9789,22 +9789,22 @@ half way after {half_way}</source>
     <message>
         <location filename="../../desktop/evenwater/screens/shown.py"/>
         <source>Sep</source>
-        <translation>sept.</translation>
+        <translation>sept</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/shown.py"/>
         <source>Oct</source>
-        <translation>oct.</translation>
+        <translation>oct</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/shown.py"/>
         <source>Nov</source>
-        <translation>nov.</translation>
+        <translation>nov</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/shown.py"/>
         <source>Dec</source>
-        <translation>déc.</translation>
+        <translation>déc</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/shown.py"/>
@@ -10244,7 +10244,7 @@ half way after {half_way}</source>
         <location filename="../../desktop/evenwater/screens/stock_sheet.py"/>
         <source>of {first}</source>
         <extracomment>_answered</extracomment>
-        <translation>de {first}</translation>
+        <translation>en {first}</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/stock_sheet.py"/>
@@ -10464,6 +10464,12 @@ half way after {half_way}</source>
         <location filename="../../desktop/evenwater/screens/terms.py"/>
         <source>temperature</source>
         <translation>température</translation>
+    </message>
+    <message>
+        <location filename="../../desktop/evenwater/screens/terms.py"/>
+        <source>{head}: {said}</source>
+        <extracomment>headed</extracomment>
+        <translation>{head}&#xa0;: {said}</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/timetable_beside.py"/>
@@ -12094,6 +12100,13 @@ Plan {plan_id}</translation>
         <translation>«&#xa0;{text}&#xa0;» n'est pas une heure. Écrivez aujourd'hui 08:00, hier 18:30 ou 2026-11-25 08:00.</translation>
     </message>
     <message>
+        <location filename="../../desktop/evenwater/screens/when.py"/>
+        <source>today</source>
+        <comment>in a narrow field</comment>
+        <extracomment>_short_today</extracomment>
+        <translation>auj.</translation>
+    </message>
+    <message>
         <location filename="../../desktop/evenwater/screens/words.py"/>
         <source>more than {low}</source>
         <extracomment>_out_of_range</extracomment>
@@ -13168,7 +13181,7 @@ Plan {plan_id}</translation>
         <location filename="../../desktop/evenwater/ui/chart_axis.py"/>
         <source>Wed 28 Nov</source>
         <extracomment>time_ticks</extracomment>
-        <translation>mer. 28 nov.</translation>
+        <translation>mer 28 nov</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/ui/chart_axis.py"/>
@@ -13932,7 +13945,7 @@ Plan {plan_id}</translation>
         <location filename="../../desktop/evenwater/ui/time_field.py"/>
         <source>Now</source>
         <extracomment>TimeField.__init__</extracomment>
-        <translation>Actuelle</translation>
+        <translation>Actuel</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/ui/exchange_sheet.py"/>
@@ -16499,7 +16512,7 @@ bouge de {moves}{own}</translation>
         <location filename="../../desktop/evenwater/ui/time_field.py"/>
         <source>today 08:00</source>
         <extracomment>TimeField.__init__</extracomment>
-        <translation>aujourd'hui 08:00</translation>
+        <translation>auj. 08:00</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/ui/time_field.py"/>

@@ -27,7 +27,7 @@ from evenwater.screens.shown import (
     weekday_time,
     with_unit,
 )
-from evenwater.screens.terms import capitalized, term, terms
+from evenwater.screens.terms import capitalized, headed, term, terms
 from evenwater.screens.views import AnswerView, Bar, Message, Offer
 from evenwater.screens.working import PACE, working
 from evenwater.wording import marked, say, say_all
@@ -187,7 +187,7 @@ def _set_by(answer: Answer, bars: tuple[Bar, ...]) -> str:
         head = say("What it does to {set_by} sets the pace", set_by=term(answer.set_by.removeprefix("also_raises_")))
     else:
         head = capitalized(say_all(PACE[answer.set_by]))
-    return f"{head}: {binding.text}" if binding else head
+    return headed(head, binding.text) if binding else head
 
 
 def _bar(item: Nearness, set_by: str) -> Bar:

@@ -21,7 +21,7 @@ from evenwater.screens.answer import BOTTLE as BOTTLE_CAUTIONS
 from evenwater.screens.jug_label import JugLabel, LabelFacts, label
 from evenwater.screens.shelf import PAIR, WANTED, WEIGHED, to_be_weighed
 from evenwater.screens.shown import figure, significant, unit_words, with_unit
-from evenwater.screens.terms import capitalized, term, terms
+from evenwater.screens.terms import capitalized, headed, term, terms
 from evenwater.screens.views import AnswerView, Bar, Message, WorkLine
 from evenwater.wording import marked, say, say_all
 
@@ -220,7 +220,7 @@ def _answered(answer: StockAnswer, wanted: bool) -> AnswerView:
     unit, of = _per_ml(first), say("of {first}", first=term(_NAMES.get(first.name, first.name)))
     rises = ", ".join(_rise_words(answer))
     batch = answer.batch
-    number, beside, second, third = strength, unit, f"{of}: {rises}" if rises else of, ""
+    number, beside, second, third = strength, unit, headed(of, rises) if rises else of, ""
     if isinstance(batch, Dissolved):
         litres = with_unit(significant(batch.made_up_l, 4), "L")
         weighed = [
@@ -236,7 +236,7 @@ def _answered(answer: StockAnswer, wanted: bool) -> AnswerView:
             first_mass, *more = (significant(p.grams, _WEIGHED_DIGITS) for p in batch.portions)
             also = "".join(say(" and {mass}", mass=with_unit(mass, "g")) for mass in more)
             number, beside, second = first_mass, say("g{also} to weigh out", also=also), third
-            third = f"{with_unit(strength, unit)} {of}: {rises}"
+            third = headed(f"{with_unit(strength, unit)} {of}", rises)
         if batch.saturated:
             third = say("saturated, clear, in a jug of {litres}", litres=litres)
     cautions = say_all(BOTTLE_CAUTIONS)

@@ -34,6 +34,11 @@ def inside(text: str) -> str:
     return text if style().capital_nouns else text[:1].lower() + text[1:]
 
 
+def headed(head: str, said: str) -> str:
+    """Return what is said under its head; French has a space before the colon."""
+    return say("{head}: {said}", head=head, said=said)
+
+
 def listed(names: Sequence[str]) -> str:
     """Return names in a sentence: a, b and c."""
     if len(names) < 2:

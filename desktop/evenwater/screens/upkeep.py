@@ -31,7 +31,7 @@ from evenwater.screens.shown import (
     unit_words,
     with_unit,
 )
-from evenwater.screens.terms import capitalized, term, terms
+from evenwater.screens.terms import capitalized, headed, term, terms
 from evenwater.screens.upkeep_lines import SpanLine
 from evenwater.screens.views import Bar, Message, WorkLine
 from evenwater.wording import marked, say, say_all
@@ -247,7 +247,7 @@ def _remark(reason: Reason, question: UpkeepQuestion) -> str:
     said, item = sentence(reason, question), item_of(reason, question)
     if item is None or reason.code.startswith("upkeep_"):
         return said
-    return f"{capitalized(item.parameter.name)}: {said}"
+    return headed(capitalized(item.parameter.name), said)
 
 
 def _row(question: UpkeepQuestion, each: UpkeepDose, now: datetime) -> UpkeepRow:
@@ -276,7 +276,7 @@ def _row(question: UpkeepQuestion, each: UpkeepDose, now: datetime) -> UpkeepRow
 def _bar(item: Nearness) -> Bar:
     kind = next(code for code in _LABELS if item.code == code or item.code.startswith(f"{code}_"))
     of = item.code.removeprefix(kind).removeprefix("_")
-    label = f"{say_all(_LABELS[kind])}: {term(of)}" if of else say_all(_LABELS[kind])
+    label = headed(say_all(_LABELS[kind]), term(of)) if of else say_all(_LABELS[kind])
     unit = {"g/L": say("g per L")}.get(item.unit) or unit_words(item.unit)
     if kind == "smallest_dose":
         text = say("{item_value}, at least {bound}", item_value=dose(item.value), bound=dose(item.bound))

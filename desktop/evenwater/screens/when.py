@@ -96,7 +96,7 @@ def written(instant: datetime, now: datetime) -> str:
     """Write an instant as the field shows it: today 08:00, yesterday 18:30, or 2026-11-25 08:00."""
     local = instant.astimezone(now.tzinfo)
     days = (now.date() - local.date()).days
-    day = say(_TODAY) if days == 0 else say(_YESTERDAY) if days == 1 else f"{local:%Y-%m-%d}"
+    day = _short_today() if days == 0 else say(_YESTERDAY) if days == 1 else f"{local:%Y-%m-%d}"
     return f"{day} {local:%H:%M}"
 
 
@@ -142,11 +142,16 @@ def when_words(reason: Reason) -> str:
 
 def _in_english(words: str) -> str:
     """Return what was typed with the day in English; it may be said in the keeper's language as well."""
-    for english in (_NOW, _TODAY, _YESTERDAY):
-        own = say(english).casefold()
+    own_words = ((_TODAY, _short_today()), *((english, say(english)) for english in (_NOW, _TODAY, _YESTERDAY)))
+    for english, own in ((english, own.casefold()) for english, own in own_words):
         if words == own or words.startswith((f"{own} ", f"{own},")):
             return english + words[len(own) :]
     return words
+
+
+def _short_today() -> str:
+    """Return the word for today that a narrow field has room for."""
+    return say("today", about="in a narrow field")
 
 
 def _relative(match: re.Match[str], text: str, here: datetime) -> When:

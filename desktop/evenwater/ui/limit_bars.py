@@ -8,7 +8,7 @@ from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPaintEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from evenwater.screens.terms import inside
+from evenwater.screens.terms import headed, inside
 from evenwater.screens.views import Bar
 from evenwater.ui.paper_style import draw_sign
 from evenwater.ui.theme import Tokens, scaled, tokens_of
@@ -155,7 +155,7 @@ def near_and_far(bars: tuple[Bar, ...], whole: bool = False) -> tuple[tuple[Bar,
     """Return the limits to show in rows, and a line that names the others; all in rows where the ``whole`` is wanted."""
     near = tuple(bar for bar in bars if whole or bar.share >= _NEAR or bar.binds or bar.over)
     far = [inside(bar.label) for bar in bars if bar not in near]
-    return near, f"{say(_FAR)}: {', '.join(far)}" if far else ""
+    return near, headed(say(_FAR), ", ".join(far)) if far else ""
 
 
 def in_words(bar: Bar) -> str:
