@@ -7604,13 +7604,6 @@ a mitad de camino tras {half_way}</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/pump_sharing.py"/>
-        <location filename="../../desktop/evenwater/screens/terms.py"/>
-        <source>{first} and {last}</source>
-        <extracomment>sharing, listed</extracomment>
-        <translation>{first} y {last}</translation>
-    </message>
-    <message>
-        <location filename="../../desktop/evenwater/screens/pump_sharing.py"/>
         <source>{pump} is chosen for {where}. One head draws from one jug into one water: choose another pump, or another head, for one of them.</source>
         <extracomment>sharing</extracomment>
         <translation>{pump} está elegida para {where}. Un cabezal toma de un solo bidón para una sola agua: elija otra bomba, u otro cabezal, para uno de ellos.</translation>
@@ -10470,6 +10463,12 @@ a mitad de camino tras {half_way}</translation>
         <source>{head}: {said}</source>
         <extracomment>headed</extracomment>
         <translation>{head}: {said}</translation>
+    </message>
+    <message>
+        <location filename="../../desktop/evenwater/screens/terms.py"/>
+        <source>{first} and {last}</source>
+        <extracomment>listed</extracomment>
+        <translation>{first} y {last}</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/timetable_beside.py"/>
@@ -13981,12 +13980,6 @@ Plan {plan_id}</translation>
         <translation>Abrir en la hoja &amp;Corrección</translation>
     </message>
     <message>
-        <location filename="../../desktop/evenwater/ui/field_shell.py"/>
-        <source>{field}: {message}</source>
-        <extracomment>FieldShell._say</extracomment>
-        <translation>{field}: {message}</translation>
-    </message>
-    <message>
         <location filename="../../desktop/evenwater/ui/find_actions.py"/>
         <source>Correct {parameter}</source>
         <extracomment>FindActions._doings</extracomment>
@@ -16620,12 +16613,6 @@ se mueve {moves}{own}</translation>
         <source>any time</source>
         <extracomment>TimetableForm._make</extracomment>
         <translation>cualquier hora</translation>
-    </message>
-    <message>
-        <location filename="../../desktop/evenwater/ui/timetable_form.py"/>
-        <source>{parameter}: {field}</source>
-        <extracomment>TimetableForm._make</extracomment>
-        <translation>{parameter}: {field}</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/ui/timetable_form.py"/>

@@ -7604,13 +7604,6 @@ half way after {half_way}</source>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/pump_sharing.py"/>
-        <location filename="../../desktop/evenwater/screens/terms.py"/>
-        <source>{first} and {last}</source>
-        <extracomment>sharing, listed</extracomment>
-        <translation>{first} et {last}</translation>
-    </message>
-    <message>
-        <location filename="../../desktop/evenwater/screens/pump_sharing.py"/>
         <source>{pump} is chosen for {where}. One head draws from one jug into one water: choose another pump, or another head, for one of them.</source>
         <extracomment>sharing</extracomment>
         <translation>{pump} est choisie pour {where}. Une tête puise dans un seul bidon pour une seule eau&#xa0;: choisissez une autre pompe, ou une autre tête, pour l'un des deux.</translation>
@@ -10470,6 +10463,12 @@ half way after {half_way}</source>
         <source>{head}: {said}</source>
         <extracomment>headed</extracomment>
         <translation>{head}&#xa0;: {said}</translation>
+    </message>
+    <message>
+        <location filename="../../desktop/evenwater/screens/terms.py"/>
+        <source>{first} and {last}</source>
+        <extracomment>listed</extracomment>
+        <translation>{first} et {last}</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/screens/timetable_beside.py"/>
@@ -13981,12 +13980,6 @@ Plan {plan_id}</translation>
         <translation>Ouvrir sur la feuille &amp;Correction</translation>
     </message>
     <message>
-        <location filename="../../desktop/evenwater/ui/field_shell.py"/>
-        <source>{field}: {message}</source>
-        <extracomment>FieldShell._say</extracomment>
-        <translation>{field}&#xa0;: {message}</translation>
-    </message>
-    <message>
         <location filename="../../desktop/evenwater/ui/find_actions.py"/>
         <source>Correct {parameter}</source>
         <extracomment>FindActions._doings</extracomment>
@@ -16620,12 +16613,6 @@ bouge de {moves}{own}</translation>
         <source>any time</source>
         <extracomment>TimetableForm._make</extracomment>
         <translation>toute heure</translation>
-    </message>
-    <message>
-        <location filename="../../desktop/evenwater/ui/timetable_form.py"/>
-        <source>{parameter}: {field}</source>
-        <extracomment>TimetableForm._make</extracomment>
-        <translation>{parameter}&#xa0;: {field}</translation>
     </message>
     <message>
         <location filename="../../desktop/evenwater/ui/timetable_form.py"/>

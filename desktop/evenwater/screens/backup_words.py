@@ -114,7 +114,7 @@ def lost(entries: Mapping[str, int], edits: int, cards: int) -> str:
             say_many("{n}\u00a0change", "{n}\u00a0changes", edits) + say(" of systems, jugs, pumps or corrections")
         )
     text = (
-        say("From the log would go: {parts}.", parts=_listed(parts))
+        say("From the log would go: {parts}.", parts=listed(parts))
         if parts
         else say("Nothing that the log holds now would go.")
     )
@@ -171,7 +171,3 @@ def no_copy(reason: Reason) -> str:
         return sentence(reason)
     cause = say_all(_CAUSES.get(reason.code, say("it could not be written")))
     return say("No copy of the log could be made today: {cause}.", cause=cause)
-
-
-def _listed(parts: list[str]) -> str:
-    return listed(parts)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from evenwater.screens.terms import term
+from evenwater.screens.terms import listed, term
 from evenwater.wording import say
 
 
@@ -43,9 +43,8 @@ def sharing(pump: str, chosen: Iterable[Choice]) -> str:
         f"{term(each.parameter)}{('' if one else say(' in {place}', place=each.place))} ({each.stock})"
         for each in every
     ]
-    where = say("{first} and {last}", first=", ".join(named[:-1]), last=named[-1])
     return say(
         "{pump} is chosen for {where}. One head draws from one jug into one water: choose another pump, or another head, for one of them.",
         pump=pump,
-        where=where,
+        where=listed(named),
     )

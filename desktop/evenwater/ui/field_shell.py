@@ -28,6 +28,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from evenwater.screens.terms import headed
 from evenwater.screens.views import Message, Offer
 from evenwater.ui.announce import Announcer
 from evenwater.ui.answer_parts import MessageRow
@@ -35,7 +36,6 @@ from evenwater.ui.paper_style import draw_frame, draw_sign
 from evenwater.ui.plain_text import set_tip
 from evenwater.ui.reading_order import SLIP, LaidOver
 from evenwater.ui.theme import FIELD_HEIGHT, GRID, pixels, scaled, set_role, tokens_of
-from evenwater.wording import say
 
 _SLIP_WIDTH = 340
 _SIGN = 20
@@ -235,7 +235,7 @@ class FieldShell(QWidget):
         self._own = own
         self._refresh()
         if alarming and own is not None and self.isVisible():
-            words = say("{field}: {message}", field=self.label.text(), message=own.text)
+            words = headed(self.label.text(), own.text)
             Announcer.of(self).say(words, urgent=True)
 
     def _tell(self, told: Message | None) -> None:

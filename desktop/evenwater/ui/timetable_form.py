@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QCheckBox, QPushButton, QVBoxLayout, QWidget
 
 from evenwater.engine.quantities import Typed
 from evenwater.screens import words
-from evenwater.screens.terms import capitalized, term
+from evenwater.screens.terms import capitalized, headed, term
 from evenwater.screens.timetable_given import Usual
 from evenwater.screens.timetable_wishes import (
     APART,
@@ -138,10 +138,10 @@ class TimetableForm(QWidget):
             step, pump_path(parameter, FIRST_AT), ClockField(say("First dose not before"), say("any time"), "", step)
         )
         for field in (self.fields[pump_path(parameter, name)] for name in (DOSES_WANTED, FIRST_AT)):
-            field.set_spoken_name(say("{parameter}: {field}", parameter=title, field=field.label.text()))
+            field.set_spoken_name(headed(title, field.label.text()))
         for name, label in ((DOSES_FEWEST, say("Fewest")), (DOSES_MOST, say("Most"))):
             field = QuantityField(label, DOSES_FIELD, words.sentence, step)
-            field.set_spoken_name(say("{parameter}: {field}", parameter=title, field=label))
+            field.set_spoken_name(headed(title, label))
             step.extra.put(field)
             self._listen(pump_path(parameter, name), field)
         step.arrange(2)
